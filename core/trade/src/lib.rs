@@ -1,0 +1,27 @@
+//! The nouns of the trade, and the catalogue they draw on.
+//!
+//! Where to start:
+//! - [`property`]: what stands at an address: structures, slopes, parts.
+//! - [`mark`]: what was recorded about one part on one visit, and [`visit`], the visit itself.
+//! - [`thread`]: one part's marks through all visits, and what became of it.
+//! - [`verdict`]: what to do with a structure, and why.
+//! - [`catalogue`]: kinds of part, defects and remedies, read from the data files beside this crate.
+//! - [`words`]: every sentence a person reads, in English and Spanish.
+//!
+//! This room knows no file, clock, network or random source: dates and identifiers are handed in.
+
+pub mod answer;
+pub mod catalogue;
+pub mod firm;
+pub mod ids;
+pub mod letter;
+pub mod mark;
+pub mod outcome;
+pub mod property;
+pub mod stack;
+pub mod thread;
+pub mod units;
+pub mod verdict;
+pub mod visit;
+pub mod words;
+pub mod work;
