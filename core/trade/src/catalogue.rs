@@ -343,7 +343,10 @@ impl Catalogue {
         let mut by_defect = BTreeMap::new();
         for (at, defect) in defects.iter().enumerate() {
             if by_defect.insert(defect.key.clone(), at).is_some() {
-                return Err(CatalogueError::Entry(format!("defect {} stands twice", defect.key)));
+                return Err(CatalogueError::Entry(format!(
+                    "defect {} stands twice",
+                    defect.key
+                )));
             }
             for kind in &defect.parts {
                 if !kinds.iter().any(|known| &known.key == kind) {
@@ -370,7 +373,13 @@ impl Catalogue {
                 )));
             }
         }
-        Ok(Self { stops, kinds, defects, remedies, by_defect })
+        Ok(Self {
+            stops,
+            kinds,
+            defects,
+            remedies,
+            by_defect,
+        })
     }
 
     /// The stops in the order of the walk.
@@ -420,7 +429,11 @@ impl Catalogue {
         self.kinds
             .iter()
             .find(|kind| kind.asks.contains(&question))
-            .or_else(|| self.kinds.iter().find(|kind| kind.clears.contains(&question)))
+            .or_else(|| {
+                self.kinds
+                    .iter()
+                    .find(|kind| kind.clears.contains(&question))
+            })
             .map(|kind| &kind.stop)
     }
 }
@@ -429,5 +442,8 @@ fn parse<T: serde::de::DeserializeOwned>(
     file: &'static str,
     text: &str,
 ) -> Result<T, CatalogueError> {
-    toml::from_str(text).map_err(|source| CatalogueError::File { file, source: Box::new(source) })
+    toml::from_str(text).map_err(|source| CatalogueError::File {
+        file,
+        source: Box::new(source),
+    })
 }

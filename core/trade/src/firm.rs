@@ -90,7 +90,9 @@ impl TryFrom<u16> for Edition {
         Self::ALL
             .into_iter()
             .find(|edition| edition.year() == year)
-            .ok_or_else(|| format!("no edition of {year} is known; known are 2006 to 2024, every third year"))
+            .ok_or_else(|| {
+                format!("no edition of {year} is known; known are 2006 to 2024, every third year")
+            })
     }
 }
 

@@ -12,7 +12,9 @@
 
 pub mod answer;
 pub mod catalogue;
+pub mod doorstep;
 pub mod firm;
+pub mod history;
 pub mod ids;
 pub mod letter;
 pub mod mark;

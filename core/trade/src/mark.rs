@@ -3,6 +3,7 @@
 use crate::catalogue::{DefectKey, RemedyKey};
 use crate::ids::{MarkId, PartId, PhotoId, VisitId};
 use crate::units::{Length, Measured};
+use crate::verdict::Answered;
 use jiff::{Timestamp, civil::Date};
 use serde::{Deserialize, Serialize};
 
@@ -298,6 +299,9 @@ pub struct Mark {
     /// The remedies advised; empty where the catalogue's cures are meant.
     #[serde(default)]
     pub advised: Vec<RemedyKey>,
+    /// Questions answered on the spot: do the tabs bend, is the deck dry.
+    #[serde(default)]
+    pub answers: Vec<Answered>,
     /// The measures.
     #[serde(default)]
     pub measures: Vec<Measure>,

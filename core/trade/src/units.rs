@@ -289,10 +289,7 @@ impl FromStr for Pitch {
     fn from_str(text: &str) -> Result<Self, UnitError> {
         let refused = || UnitError::NotAPitch(text.to_owned());
         let text = text.trim();
-        if let Some(degrees) = text
-            .strip_suffix('°')
-            .or_else(|| text.strip_suffix("deg"))
-        {
+        if let Some(degrees) = text.strip_suffix('°').or_else(|| text.strip_suffix("deg")) {
             return Self::from_degrees(degrees.trim().parse().map_err(|_| refused())?);
         }
         let (rise, run) = text.split_once(['/', ':']).ok_or_else(refused)?;
@@ -394,7 +391,9 @@ mod tests {
 
     #[test]
     fn what_is_no_length_is_refused() {
-        for text in ["", "12", "ft", "1/0 in", "6 7 in", "a in", "1e400 m", "6 3/2 in", "0x3 ft"] {
+        for text in [
+            "", "12", "ft", "1/0 in", "6 7 in", "a in", "1e400 m", "6 3/2 in", "0x3 ft",
+        ] {
             assert!(text.parse::<Length>().is_err(), "{text}");
         }
     }

@@ -4,8 +4,8 @@
 
 use crate::units::{Length, Money, Pitch};
 use fluent_bundle::concurrent::FluentBundle;
-use fluent_syntax::ast;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use fluent_syntax::ast;
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use std::sync::LazyLock;
@@ -72,7 +72,10 @@ pub struct Said {
 impl Said {
     /// A message without arguments.
     pub fn new(key: impl Into<String>) -> Self {
-        Self { key: key.into(), args: Vec::new() }
+        Self {
+            key: key.into(),
+            args: Vec::new(),
+        }
     }
 
     /// Somebody's own words, shown as they are.
@@ -109,7 +112,10 @@ macro_rules! files {
     };
 }
 
-const ENGLISH: &[(&str, &str)] = files!["en": "trade.ftl"];
+const ENGLISH: &[(&str, &str)] = files![
+    "en": "trade.ftl", "nouns.ftl", "kinds.ftl", "defects.ftl", "remedies.ftl", "judge.ftl", "letter.ftl",
+    "screens.ftl",
+];
 const SPANISH: &[(&str, &str)] = files!["es": "trade.ftl"];
 
 static IN_ENGLISH: LazyLock<Words> = LazyLock::new(|| Words::read(Language::English, ENGLISH));
