@@ -113,7 +113,7 @@ macro_rules! files {
 }
 
 const ENGLISH: &[(&str, &str)] = files![
-    "en": "trade.ftl", "nouns.ftl", "kinds.ftl", "defects.ftl", "remedies.ftl", "judge.ftl", "letter.ftl",
+    "en": "trade.ftl", "nouns.ftl", "kinds.ftl", "defects.ftl", "remedies.ftl", "judge.ftl", "second_look.ftl", "letter.ftl",
     "screens.ftl",
 ];
 const SPANISH: &[(&str, &str)] = files!["es": "trade.ftl"];

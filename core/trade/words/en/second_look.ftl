@@ -1,0 +1,1 @@
+# second look and doorstep
