@@ -1,10 +1,22 @@
 //! Three answers: yes, no, unknown. Unknown stays unknown until somebody looks.
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// The answer to a question of fact (Kleene's strong three-valued logic).
 #[derive(
-    Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
+    JsonSchema,
+    Clone,
+    Copy,
+    Debug,
+    Default,
+    PartialEq,
+    Eq,
+    PartialOrd,
+    Ord,
+    Hash,
+    Serialize,
+    Deserialize,
 )]
 #[serde(rename_all = "kebab-case")]
 pub enum Answer {

@@ -5,6 +5,7 @@
 
 use crate::mark::Rung;
 use crate::verdict::{LicensedTrade, Question, When};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use std::fmt;
@@ -13,7 +14,7 @@ use std::sync::LazyLock;
 macro_rules! keys {
     ($($(#[$doc:meta])* $name:ident = $prefix:literal),+ $(,)?) => {$(
         $(#[$doc])*
-        #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+        #[derive(JsonSchema, Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
         #[serde(transparent)]
         pub struct $name(pub String);
 

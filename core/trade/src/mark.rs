@@ -5,10 +5,13 @@ use crate::ids::{MarkId, PartId, PhotoId, VisitId};
 use crate::units::{Length, Measured};
 use crate::verdict::Answered;
 use jiff::{Timestamp, civil::Date};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// The four conditions of a part, best first: a greater rung is a worse one.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(
+    JsonSchema, Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
+)]
 #[serde(rename_all = "kebab-case")]
 pub enum Rung {
     /// Does its work and will go on doing it.
@@ -37,7 +40,9 @@ impl Rung {
 }
 
 /// How something was seen, surest first.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(
+    JsonSchema, Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
+)]
 #[serde(rename_all = "kebab-case")]
 pub enum Seen {
     /// Hand on it.
@@ -84,7 +89,9 @@ impl Seen {
 }
 
 /// Why a part was not seen.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(
+    JsonSchema, Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
+)]
 #[serde(rename_all = "kebab-case")]
 pub enum NotSeen {
     /// Covered by something, so that it cannot be judged.
@@ -185,7 +192,18 @@ impl Condition {
 
 /// How far a defect reaches over its part.
 #[derive(
-    Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
+    JsonSchema,
+    Clone,
+    Copy,
+    Debug,
+    Default,
+    PartialEq,
+    Eq,
+    PartialOrd,
+    Ord,
+    Hash,
+    Serialize,
+    Deserialize,
 )]
 #[serde(rename_all = "kebab-case")]
 pub enum Extent {
@@ -199,7 +217,7 @@ pub enum Extent {
 }
 
 /// A defect seen on a part.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(JsonSchema, Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct DefectSeen {
     /// Which defect.
     pub defect: DefectKey,
@@ -209,7 +227,7 @@ pub struct DefectSeen {
 }
 
 /// What a measure is of.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(JsonSchema, Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum MeasureOf {
     /// Width parallel to the ridge.

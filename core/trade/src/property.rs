@@ -4,10 +4,11 @@ use crate::catalogue::KindKey;
 use crate::ids::{PartId, PersonId, PropertyId, SlopeId, StructureId};
 use crate::units::{Measured, Pitch};
 use jiff::civil::Date;
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// A postal address as somebody wrote it, split where they split it.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(JsonSchema, Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Address {
     /// House number and street, with a unit if there is one.
     pub line: String,
@@ -23,7 +24,7 @@ pub struct Address {
 }
 
 /// A position on the earth, WGS 84 degrees.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(JsonSchema, Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Position {
     /// Degrees north.
     pub latitude: f64,
@@ -32,7 +33,7 @@ pub struct Position {
 }
 
 /// What somebody is to a property.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(JsonSchema, Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Role {
     /// Owns it.
@@ -91,7 +92,9 @@ pub struct Property {
 }
 
 /// What kind of structure it is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(
+    JsonSchema, Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
+)]
 #[serde(rename_all = "kebab-case")]
 pub enum StructureKind {
     /// The house.
@@ -150,7 +153,9 @@ pub struct Structure {
 }
 
 /// Where a slope faces, named from the street.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(
+    JsonSchema, Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
+)]
 #[serde(rename_all = "kebab-case")]
 pub enum Side {
     /// Toward the street.

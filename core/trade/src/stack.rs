@@ -2,10 +2,13 @@
 
 use crate::ids::{SlopeId, StackId, StructureId, VisitId};
 use crate::units::{Length, Measured};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// Kinds of roof covering that the rules tell apart.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(
+    JsonSchema, Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
+)]
 #[serde(rename_all = "kebab-case")]
 pub enum Covering {
     /// Asphalt strip shingles (three tabs).
@@ -88,7 +91,7 @@ impl Covering {
 }
 
 /// What one layer is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(JsonSchema, Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", tag = "is", content = "of")]
 pub enum LayerIs {
     /// A roof covering: this is what the code counts.
@@ -115,7 +118,7 @@ pub struct Layer {
 }
 
 /// How a stack was learned.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(JsonSchema, Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Learned {
     /// Counted at a cut edge.

@@ -1,12 +1,14 @@
 //! Lengths, pitches and money as types: feet and inches in, metric too.
 
 use rust_decimal::Decimal;
+use schemars::JsonSchema;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::fmt;
 use std::str::FromStr;
 
 /// A length, held in whole nanometres so that 1/64 in and 1 mm are both exact.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(JsonSchema, Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[schemars(with = "String")]
 pub struct Length(i64);
 
 const NM_PER_INCH: i64 = 25_400_000;
@@ -230,7 +232,8 @@ impl<'de> Deserialize<'de> for Length {
 }
 
 /// A pitch as rise over twelve, held in thousandths.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(JsonSchema, Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[schemars(with = "String")]
 pub struct Pitch(u32);
 
 impl Pitch {
@@ -323,7 +326,7 @@ impl<'de> Deserialize<'de> for Pitch {
 }
 
 /// How a number was got.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(JsonSchema, Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Got {
     /// With a tape.

@@ -5,6 +5,7 @@ use crate::catalogue::{RemedyKey, StopKey};
 use crate::ids::{MarkId, PartId, StackId, StructureId, VisitId, WorkId};
 use crate::words::Said;
 use jiff::civil::Date;
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// When a thing must be done.
@@ -125,7 +126,9 @@ impl LicensedTrade {
 }
 
 /// The questions of fact about a structure on which the rules stand.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(
+    JsonSchema, Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
+)]
 #[serde(rename_all = "kebab-case")]
 pub enum Question {
     /// Water comes in now.
@@ -227,7 +230,7 @@ impl Question {
 }
 
 /// A question that was answered on the spot, beside what the defects say.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(JsonSchema, Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Answered {
     /// The question.
     pub question: Question,

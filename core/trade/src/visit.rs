@@ -5,10 +5,13 @@ use crate::catalogue::{KindKey, RemedyKey};
 use crate::ids::{NoteId, PhotoId, PropertyId, StructureId, VisitId};
 use crate::property::Position;
 use jiff::{Timestamp, civil::Date};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// What a visit sets out to do.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(
+    JsonSchema, Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
+)]
 #[serde(rename_all = "kebab-case")]
 pub enum Scope {
     /// Only what the caller asked about.
@@ -34,7 +37,7 @@ impl Scope {
 }
 
 /// When water shows inside.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(JsonSchema, Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum WetWhen {
     /// In any rain.
@@ -50,7 +53,7 @@ pub enum WetWhen {
 }
 
 /// One thing the caller wants done.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(JsonSchema, Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Ask {
     /// The kind of part they name.
     pub kind: KindKey,
@@ -60,7 +63,7 @@ pub struct Ask {
 }
 
 /// Why the visit was asked for.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(JsonSchema, Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Request {
     /// The caller's own words.
     #[serde(default)]
@@ -86,7 +89,7 @@ pub struct Request {
 }
 
 /// The weather on the roof.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(JsonSchema, Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Sky {
     /// Dry.
@@ -101,7 +104,7 @@ pub enum Sky {
 }
 
 /// Weather, as he met it.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(JsonSchema, Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Weather {
     /// Dry, wet, frozen or thunder.
     #[serde(default)]
@@ -115,7 +118,9 @@ pub struct Weather {
 }
 
 /// One thing to answer before the ladder is climbed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(
+    JsonSchema, Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
+)]
 #[serde(rename_all = "kebab-case")]
 pub enum SafetyCheck {
     /// Firm level ground, angle right, three feet above the landing, tied.
@@ -161,7 +166,7 @@ impl SafetyCheck {
 }
 
 /// One safety answer.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(JsonSchema, Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct SafetyAnswer {
     /// What was asked.
     pub check: SafetyCheck,
@@ -170,7 +175,9 @@ pub struct SafetyAnswer {
 }
 
 /// How a structure was reached.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(
+    JsonSchema, Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
+)]
 #[serde(rename_all = "kebab-case")]
 pub enum Reach {
     /// He stood on it.

@@ -3,10 +3,13 @@
 use crate::catalogue::RemedyKey;
 use crate::ids::{PartId, PropertyId, SlopeId, StructureId, VisitId, WorkId};
 use jiff::civil::Date;
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// Whose work it was. Never a guess at who.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(
+    JsonSchema, Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
+)]
 #[serde(rename_all = "kebab-case")]
 pub enum By {
     /// This firm.
@@ -32,7 +35,7 @@ impl By {
 }
 
 /// What was done.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(JsonSchema, Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", tag = "did", content = "what")]
 pub enum Did {
     /// A remedy of the catalogue.
@@ -48,7 +51,7 @@ pub enum Did {
 }
 
 /// How the work is known.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(JsonSchema, Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Evidence {
     /// Seen on the roof.
