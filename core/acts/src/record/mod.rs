@@ -1,0 +1,3 @@
+//! Taking in a visit that was written down elsewhere.
+
+pub mod file;
