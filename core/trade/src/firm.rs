@@ -148,6 +148,10 @@ pub struct HousePolicy {
     pub make_safe_weeks: u8,
     /// Years until the next look at a sound roof.
     pub look_again_years: u8,
+    /// Months for which a close look that found nothing still counts, where the part was not seen again.
+    pub look_stands_months: u8,
+    /// Years within which a fault that was built in is the installer's to answer for.
+    pub installer_answers_years: u8,
     /// Lowest air temperature at which a tab is lifted, in degrees Celsius.
     pub lift_from_celsius: i16,
     /// Highest air temperature at which a tab is lifted, in degrees Celsius.
@@ -166,6 +170,8 @@ impl Default for HousePolicy {
             callback_years: 2,
             make_safe_weeks: 6,
             look_again_years: 3,
+            look_stands_months: 12,
+            installer_answers_years: 5,
             lift_from_celsius: 5,
             lift_to_celsius: 32,
             ask_after_days: 21,
