@@ -143,9 +143,19 @@ pub enum Effect {
 pub struct Treats {
     /// Which remedy.
     pub remedy: RemedyKey,
+    /// The kinds of part on which it is the remedy; empty where it is so on all kinds of the defect.
+    #[serde(default)]
+    pub on: Vec<KindKey>,
     /// What it does.
     #[serde(flatten)]
     pub effect: Effect,
+}
+
+impl Treats {
+    /// Whether it is a remedy on one kind of part.
+    pub fn fits(&self, kind: &KindKey) -> bool {
+        self.on.is_empty() || self.on.contains(kind)
+    }
 }
 
 /// A stop of the walk.
@@ -227,6 +237,14 @@ impl Defect {
         self.remedies
             .iter()
             .filter(|treats| treats.effect == Effect::Cures)
+            .map(|treats| &treats.remedy)
+    }
+
+    /// The remedies that cure it on one kind of part, best first.
+    pub fn cures_on<'a>(&'a self, kind: &'a KindKey) -> impl Iterator<Item = &'a RemedyKey> {
+        self.remedies
+            .iter()
+            .filter(move |treats| treats.effect == Effect::Cures && treats.fits(kind))
             .map(|treats| &treats.remedy)
     }
 }
@@ -329,7 +347,21 @@ impl Catalogue {
         let remedies: RemedyFile =
             parse("remedies.toml", include_str!("../catalogue/remedies.toml"))?;
         let mut defects = Vec::new();
-        for (file, text) in data!["defects/first.toml"] {
+        for (file, text) in data![
+            "defects/covering.toml",
+            "defects/fastening.toml",
+            "defects/layers.toml",
+            "defects/deck.toml",
+            "defects/edges.toml",
+            "defects/gutters.toml",
+            "defects/valleys.toml",
+            "defects/pipes.toml",
+            "defects/fuel_vents.toml",
+            "defects/chimneys.toml",
+            "defects/flashings.toml",
+            "defects/ridges.toml",
+            "defects/earlier_repairs.toml",
+        ] {
             defects.extend(parse::<DefectFile>(file, text)?.defect);
         }
         Self::checked(stops.stop, kinds.kind, defects, remedies.remedy)

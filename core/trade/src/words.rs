@@ -113,7 +113,27 @@ macro_rules! files {
 }
 
 const ENGLISH: &[(&str, &str)] = files![
-    "en": "trade.ftl", "nouns.ftl", "kinds.ftl", "defects.ftl", "remedies.ftl", "judge.ftl", "second_look.ftl", "letter.ftl",
+    "en":
+    "trade.ftl",
+    "nouns.ftl",
+    "kinds.ftl",
+    "remedies.ftl",
+    "defects/covering.ftl",
+    "defects/fastening.ftl",
+    "defects/layers.ftl",
+    "defects/deck.ftl",
+    "defects/edges.ftl",
+    "defects/gutters.ftl",
+    "defects/valleys.ftl",
+    "defects/pipes.ftl",
+    "defects/fuel_vents.ftl",
+    "defects/chimneys.ftl",
+    "defects/flashings.ftl",
+    "defects/ridges.ftl",
+    "defects/earlier_repairs.ftl",
+    "judge.ftl",
+    "second_look.ftl",
+    "letter.ftl",
     "screens.ftl",
 ];
 const SPANISH: &[(&str, &str)] = files!["es": "trade.ftl"];
