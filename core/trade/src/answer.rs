@@ -30,6 +30,18 @@ pub enum Answer {
 }
 
 impl Answer {
+    /// All three.
+    pub const ALL: [Self; 3] = [Self::Yes, Self::No, Self::Unknown];
+
+    /// Its key in the message files.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Yes => "answer-yes",
+            Self::No => "answer-no",
+            Self::Unknown => "answer-unknown",
+        }
+    }
+
     /// Yes if both are, no if either is not.
     #[must_use]
     pub fn and(self, other: Self) -> Self {

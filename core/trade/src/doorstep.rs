@@ -32,6 +32,19 @@ pub enum Tells {
 }
 
 impl Tells {
+    /// All of them, in the order they are told.
+    pub const ALL: [Self; 9] = [
+        Self::Danger,
+        Self::Request,
+        Self::Patched,
+        Self::Offered,
+        Self::NotSeen,
+        Self::WorkSince,
+        Self::Due,
+        Self::Corrected,
+        Self::Callback,
+    ];
+
     /// Its key in the message files.
     pub fn key(self) -> &'static str {
         match self {

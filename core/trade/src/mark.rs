@@ -216,6 +216,20 @@ pub enum Extent {
     Broad,
 }
 
+impl Extent {
+    /// All three, smallest first.
+    pub const ALL: [Self; 3] = [Self::Spot, Self::Several, Self::Broad];
+
+    /// Its key in the message files.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Spot => "extent-spot",
+            Self::Several => "extent-several",
+            Self::Broad => "extent-broad",
+        }
+    }
+}
+
 /// A defect seen on a part.
 #[derive(JsonSchema, Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct DefectSeen {

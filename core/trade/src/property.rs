@@ -48,6 +48,28 @@ pub enum Role {
     FormerOwner,
 }
 
+impl Role {
+    /// All of them, in the order they are offered.
+    pub const ALL: [Self; 5] = [
+        Self::Owner,
+        Self::Tenant,
+        Self::Manager,
+        Self::Agent,
+        Self::FormerOwner,
+    ];
+
+    /// Its key in the message files.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Owner => "role-owner",
+            Self::Tenant => "role-tenant",
+            Self::Manager => "role-manager",
+            Self::Agent => "role-agent",
+            Self::FormerOwner => "role-former-owner",
+        }
+    }
+}
+
 /// A person tied to a property.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Person {

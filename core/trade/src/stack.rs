@@ -104,6 +104,18 @@ pub enum LayerIs {
     Deck,
 }
 
+impl LayerIs {
+    /// Its key in the message files: the covering's own name where it is one.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Covering(covering) => covering.key(),
+            Self::Membrane => "layer-membrane",
+            Self::Sheathing => "layer-sheathing",
+            Self::Deck => "layer-deck",
+        }
+    }
+}
+
 /// One layer of a stack.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Layer {
@@ -131,6 +143,28 @@ pub enum Learned {
     Drilled,
     /// The owner said so.
     OwnersWord,
+}
+
+impl Learned {
+    /// All of them, in the order they are offered.
+    pub const ALL: [Self; 5] = [
+        Self::CutEdge,
+        Self::RakeEdge,
+        Self::Lifted,
+        Self::Drilled,
+        Self::OwnersWord,
+    ];
+
+    /// Its key in the message files.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::CutEdge => "learned-cut-edge",
+            Self::RakeEdge => "learned-rake-edge",
+            Self::Lifted => "learned-lifted",
+            Self::Drilled => "learned-drilled",
+            Self::OwnersWord => "learned-owners-word",
+        }
+    }
 }
 
 /// Butt lines measured at a rake edge, upward from the eave.

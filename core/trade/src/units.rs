@@ -345,6 +345,32 @@ pub enum Got {
     Told,
 }
 
+impl Got {
+    /// All of them, in the order they are offered.
+    pub const ALL: [Self; 7] = [
+        Self::Tape,
+        Self::Paced,
+        Self::Picture,
+        Self::Footprint,
+        Self::Inclination,
+        Self::Eye,
+        Self::Told,
+    ];
+
+    /// Its key in the message files.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Tape => "got-tape",
+            Self::Paced => "got-paced",
+            Self::Picture => "got-picture",
+            Self::Footprint => "got-footprint",
+            Self::Inclination => "got-inclination",
+            Self::Eye => "got-eye",
+            Self::Told => "got-told",
+        }
+    }
+}
+
 /// A measured value: what it is, how it was got, how exact it is.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Measured<T> {

@@ -109,6 +109,19 @@ pub enum LicensedTrade {
 }
 
 impl LicensedTrade {
+    /// All of them.
+    pub const ALL: [Self; 9] = [
+        Self::Mason,
+        Self::FuelVent,
+        Self::Electrician,
+        Self::Structural,
+        Self::Asbestos,
+        Self::Plumber,
+        Self::Arborist,
+        Self::Wildlife,
+        Self::Siding,
+    ];
+
     /// Its key in the message files.
     pub fn key(self) -> &'static str {
         match self {
@@ -358,6 +371,14 @@ pub enum Narrowed {
 }
 
 impl Narrowed {
+    /// All of them.
+    pub const ALL: [Self; 4] = [
+        Self::Whole,
+        Self::SealantAlone,
+        Self::OldFlashings,
+        Self::BeyondMakingSafe,
+    ];
+
     /// Its key in the message files, where the course alone does not say it.
     pub fn key(self) -> Option<&'static str> {
         match self {

@@ -52,6 +52,28 @@ pub enum WetWhen {
     DryCold,
 }
 
+impl WetWhen {
+    /// All of them, in the order they are offered.
+    pub const ALL: [Self; 5] = [
+        Self::AnyRain,
+        Self::DrivenRain,
+        Self::LongRain,
+        Self::Thaw,
+        Self::DryCold,
+    ];
+
+    /// Its key in the message files.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::AnyRain => "wet-when-any-rain",
+            Self::DrivenRain => "wet-when-driven-rain",
+            Self::LongRain => "wet-when-long-rain",
+            Self::Thaw => "wet-when-thaw",
+            Self::DryCold => "wet-when-dry-cold",
+        }
+    }
+}
+
 /// One thing the caller wants done.
 #[derive(JsonSchema, Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Ask {
@@ -101,6 +123,21 @@ pub enum Sky {
     Frozen,
     /// Thunder near.
     Thunder,
+}
+
+impl Sky {
+    /// All four, in the order they are offered.
+    pub const ALL: [Self; 4] = [Self::Dry, Self::Wet, Self::Frozen, Self::Thunder];
+
+    /// Its key in the message files.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Dry => "sky-dry",
+            Self::Wet => "sky-wet",
+            Self::Frozen => "sky-frozen",
+            Self::Thunder => "sky-thunder",
+        }
+    }
 }
 
 /// Weather, as he met it.

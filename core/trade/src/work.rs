@@ -50,6 +50,19 @@ pub enum Did {
     Something,
 }
 
+impl Did {
+    /// Its key in the message files: the remedy's own name where a remedy was done.
+    pub fn message(&self) -> String {
+        match self {
+            Self::Remedy(remedy) => remedy.message(),
+            Self::Replaced => "did-replaced".to_owned(),
+            Self::Covered => "did-covered".to_owned(),
+            Self::TakenDown => "did-taken-down".to_owned(),
+            Self::Something => "did-something".to_owned(),
+        }
+    }
+}
+
 /// How the work is known.
 #[derive(JsonSchema, Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
@@ -62,6 +75,21 @@ pub enum Evidence {
     Papers,
     /// From this firm's own record.
     OwnRecord,
+}
+
+impl Evidence {
+    /// All of them, in the order they are offered.
+    pub const ALL: [Self; 4] = [Self::Seen, Self::Told, Self::Papers, Self::OwnRecord];
+
+    /// Its key in the message files.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Seen => "evidence-seen",
+            Self::Told => "evidence-told",
+            Self::Papers => "evidence-papers",
+            Self::OwnRecord => "evidence-own-record",
+        }
+    }
 }
 
 /// What the work was done to.
