@@ -168,6 +168,19 @@ pub struct Stop {
     pub quick: bool,
 }
 
+/// What becomes of a part when its slope is covered anew. Common practice, no source.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum CoveredAnew {
+    /// A new one stands there.
+    #[default]
+    Renewed,
+    /// A tear-off renews it; a re-cover lies over it and hides it.
+    LaidOver,
+    /// It stays as it is: a gutter, a chimney's masonry, what is seen from the attic.
+    Stays,
+}
+
 /// A kind of part.
 #[derive(Clone, Debug, PartialEq, Eq, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -190,6 +203,9 @@ pub struct Kind {
     /// The trade that must do the work on it, where it is not a roofer's.
     #[serde(default)]
     pub refer: Option<LicensedTrade>,
+    /// What becomes of it when its slope is covered anew.
+    #[serde(default)]
+    pub covered_anew: CoveredAnew,
 }
 
 /// A defect.
@@ -229,6 +245,14 @@ impl Defect {
         self.remedies
             .iter()
             .find(|treats| &treats.remedy == remedy)
+            .map(|treats| &treats.effect)
+    }
+
+    /// What one remedy does to it on one kind of part; `None` where the catalogue doesn't know that.
+    pub fn effect_on(&self, kind: &KindKey, remedy: &RemedyKey) -> Option<&Effect> {
+        self.remedies
+            .iter()
+            .find(|treats| &treats.remedy == remedy && treats.fits(kind))
             .map(|treats| &treats.effect)
     }
 
