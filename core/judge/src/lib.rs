@@ -1,6 +1,25 @@
+//! Judging a structure: what became of its parts, what the code and the trade say, what to do, and which look would change that.
 //!
+//! - [`verdict`]: what to do with a structure, in order of time. It reads the record ([`as_of`]), names what is wrong
+//!   ([`faults`]), answers the questions of fact ([`facts`], [`layers`]), decides the main course ([`course`]) and the look
+//!   that would change it ([`next_look`]), and gives each step its reasons ([`rules`]).
 //!
 //! Facts in, reasons out: this room knows no file, clock, network or random source.
+
+pub mod as_of;
+pub mod course;
+pub mod facts;
+pub mod faults;
+pub mod installer;
+pub mod layers;
+pub mod next_look;
+mod patches;
+pub mod rules;
+pub mod situation;
+mod steps;
+mod verdict;
+
+pub use verdict::verdict;
 
 use trade::catalogue::Catalogue;
 use trade::firm::{HousePolicy, Profile};

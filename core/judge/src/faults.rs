@@ -1,0 +1,230 @@
+//! What is wrong, part by part, and what would put it right.
+
+use crate::as_of::{AsOf, Standing};
+use trade::catalogue::{Catalogue, Defect, Effect, Kind, RemedyKey, RemedySize};
+use trade::mark::{Extent, Mark, Rung, Seen};
+use trade::property::Part;
+use trade::verdict::{LicensedTrade, Question, When};
+
+/// One thing wrong with one part.
+#[derive(Clone, Debug)]
+pub struct Fault<'a> {
+    /// The part.
+    pub part: &'a Part,
+    /// Its kind.
+    pub kind: Option<&'a Kind>,
+    /// The mark that found it.
+    pub mark: &'a Mark,
+    /// How it was seen.
+    pub seen: Seen,
+    /// The rung of the part.
+    pub rung: Rung,
+    /// Which defect; `None` where the rung alone says that something is wrong.
+    pub defect: Option<&'a Defect>,
+    /// How far it reaches.
+    pub extent: Extent,
+    /// What puts it right: the remedy advised on the mark, else the catalogue's best cure.
+    pub remedy: Option<RemedyKey>,
+    /// How much work that is.
+    pub size: RemedySize,
+    /// The trade that must do it, where it is not a roofer's.
+    pub trade: Option<LicensedTrade>,
+}
+
+impl Fault<'_> {
+    /// Whether it is repaired among the shingles, so that they must be lifted and must bend.
+    pub fn is_repair_of_covering(&self) -> bool {
+        self.size == RemedySize::Repair && self.lifts_shingles()
+    }
+
+    /// Whether its repair lifts the shingles around it (common practice, no source).
+    pub fn lifts_shingles(&self) -> bool {
+        const APART: [&str; 9] = [
+            "gutter",
+            "downspout",
+            "fascia",
+            "soffit",
+            "intake-vent",
+            "wall-above",
+            "masonry-chimney",
+            "roof-drain",
+            "low-slope-field",
+        ];
+        let stop = self.kind.map_or("", |kind| kind.stop.as_str());
+        !matches!(stop, "ground" | "attic") && !APART.contains(&self.part.kind.as_str())
+    }
+
+    /// Whether its repair needs new shingles that match the old.
+    pub fn needs_a_match(&self) -> bool {
+        const OF_SHINGLES: [&str; 7] = [
+            "covering",
+            "starter",
+            "earlier-repair",
+            "open-valley",
+            "closed-valley",
+            "ridge-cap",
+            "hip-cap",
+        ];
+        OF_SHINGLES.contains(&self.part.kind.as_str())
+    }
+
+    /// Whether it is failing and a new covering alone cures it, though it answers no question of its own.
+    pub fn only_a_covering_cures(&self) -> bool {
+        self.size == RemedySize::Covering
+            && self.rung >= Rung::Failing
+            && self
+                .defect
+                .is_some_and(|defect| defect.rung >= Rung::Failing && defect.signs.is_empty())
+    }
+
+    /// Whether it is this firm's to repair.
+    pub fn is_ours_to_repair(&self) -> bool {
+        self.size == RemedySize::Repair && self.trade.is_none()
+    }
+
+    /// Whether it is upkeep that this firm does.
+    pub fn is_upkeep(&self) -> bool {
+        matches!(self.size, RemedySize::Upkeep | RemedySize::MakeSafe) && self.trade.is_none()
+    }
+
+    /// Whether another trade must do the work.
+    pub fn is_referred(&self) -> bool {
+        self.size == RemedySize::Referred || self.trade.is_some()
+    }
+
+    /// Separate places it makes: one for a spot, two for several.
+    pub fn places(&self) -> usize {
+        match self.extent {
+            Extent::Spot => 1,
+            Extent::Several => 2,
+            Extent::Broad => 4,
+        }
+    }
+
+    /// Whether it was built in.
+    pub fn is_workmanship(&self) -> bool {
+        self.defect.is_some_and(|defect| defect.workmanship)
+    }
+
+    /// Whether water may come in or something may fall before the right work is done.
+    pub fn is_urgent(&self) -> bool {
+        self.when() == When::Now || self.opens() || self.signs(Question::MayFall)
+    }
+
+    /// Whether rain gets in there.
+    pub fn opens(&self) -> bool {
+        self.signs(Question::OpenToRain) || self.signs(Question::WaterComesIn)
+    }
+
+    /// Whether the defect answers a question with "yes".
+    pub fn signs(&self, question: Question) -> bool {
+        self.defect
+            .is_some_and(|defect| defect.signs.contains(&question))
+    }
+
+    /// How soon it must be answered.
+    pub fn when(&self) -> When {
+        self.defect.map_or(
+            if self.rung == Rung::Failed {
+                When::Now
+            } else {
+                When::ThisSeason
+            },
+            |defect| defect.urgency,
+        )
+    }
+
+    /// What holds it for weeks, as the catalogue has it.
+    pub fn stopgap(&self, catalogue: &Catalogue) -> Option<RemedyKey> {
+        self.defect?
+            .remedies
+            .iter()
+            .filter(|treats| matches!(treats.effect, Effect::BuysTime { .. }))
+            .find(|treats| {
+                catalogue
+                    .remedy(&treats.remedy)
+                    .is_some_and(|remedy| remedy.size == RemedySize::MakeSafe)
+            })
+            .map(|treats| treats.remedy.clone())
+    }
+}
+
+/// The faults of a structure, by part number, the weightiest of a part first.
+pub fn faults<'a>(as_of: &AsOf<'a>) -> Vec<Fault<'a>> {
+    as_of
+        .standing
+        .iter()
+        .flat_map(|standing| of_part(standing, as_of.rules.catalogue))
+        .collect()
+}
+
+fn of_part<'a>(standing: &Standing<'a>, catalogue: &'a Catalogue) -> Vec<Fault<'a>> {
+    if standing.defects.is_empty() {
+        let bad = standing.rung >= Rung::Failing;
+        return bad
+            .then(|| unnamed(standing, catalogue))
+            .into_iter()
+            .collect();
+    }
+    standing
+        .defects
+        .iter()
+        .filter_map(|found| {
+            let defect = catalogue.defect(&found.defect)?;
+            let remedy = remedy_for(standing.mark, defect);
+            let size = size_of(catalogue, remedy.as_ref());
+            Some(Fault {
+                part: standing.part,
+                kind: standing.kind,
+                mark: standing.mark,
+                seen: standing.seen,
+                rung: standing.rung,
+                defect: Some(defect),
+                extent: found.extent,
+                trade: trade_for(standing.kind, Some(defect)),
+                remedy,
+                size,
+            })
+        })
+        .collect()
+}
+
+fn unnamed<'a>(standing: &Standing<'a>, catalogue: &Catalogue) -> Fault<'a> {
+    let remedy = standing.mark.advised.first().cloned();
+    let size = size_of(catalogue, remedy.as_ref());
+    Fault {
+        part: standing.part,
+        kind: standing.kind,
+        mark: standing.mark,
+        seen: standing.seen,
+        rung: standing.rung,
+        defect: None,
+        extent: Extent::Spot,
+        trade: trade_for(standing.kind, None),
+        remedy,
+        size,
+    }
+}
+
+/// The remedy advised on the mark that the catalogue knows for this defect, a cure before a stopgap; else its best cure.
+fn remedy_for(mark: &Mark, defect: &Defect) -> Option<RemedyKey> {
+    let advised = |wanted: fn(&Effect) -> bool| {
+        mark.advised
+            .iter()
+            .find(|remedy| defect.effect(remedy).is_some_and(wanted))
+            .cloned()
+    };
+    advised(|effect| *effect == Effect::Cures).or_else(|| defect.cures().next().cloned())
+}
+
+fn size_of(catalogue: &Catalogue, remedy: Option<&RemedyKey>) -> RemedySize {
+    remedy
+        .and_then(|key| catalogue.remedy(key))
+        .map_or(RemedySize::Repair, |remedy| remedy.size)
+}
+
+fn trade_for(kind: Option<&Kind>, defect: Option<&Defect>) -> Option<LicensedTrade> {
+    defect
+        .and_then(|defect| defect.refer)
+        .or_else(|| kind.and_then(|kind| kind.refer))
+}

@@ -1,0 +1,64 @@
+//! Our work waits where it depends on another trade's.
+
+use super::{Case, saying};
+use trade::ids::{PartId, SlopeId};
+use trade::verdict::{Course, LicensedTrade, Reason, Source, Step, Strength};
+use trade::words::Said;
+
+/// Brings each referral forward to the work that waits for it, and says in that work's step for whom it waits.
+pub fn settle(case: &Case<'_>, steps: &mut [Step]) {
+    let referrals: Vec<(usize, LicensedTrade)> = steps
+        .iter()
+        .enumerate()
+        .filter(|(_, step)| step.course == Course::Refer)
+        .filter_map(|(at, step)| Some((at, step.tasks.first()?.trade?)))
+        .collect();
+    for (at, trade) in referrals {
+        let mut earliest = steps[at].when;
+        for other in 0..steps.len() {
+            if waits(case, &steps[other], &steps[at], trade) {
+                earliest = earliest.min(steps[other].when);
+                steps[other].reasons.push(waits_for(trade));
+            }
+        }
+        steps[at].when = earliest;
+    }
+}
+
+fn waits_for(trade: LicensedTrade) -> Reason {
+    saying(
+        "waits-for-trade",
+        Said::new("reason-waits-for-trade").with("trade", Said::new(trade.key())),
+        Source::Practice,
+        Strength::Requires,
+        Vec::new(),
+    )
+}
+
+/// A cover for weeks waits for nobody.
+fn waits(case: &Case<'_>, ours: &Step, theirs: &Step, trade: LicensedTrade) -> bool {
+    let works = matches!(
+        ours.course,
+        Course::Repair | Course::Recover | Course::TearOff | Course::Maintain
+    );
+    works && (stops_everything(trade) || share_a_place(case, ours, theirs))
+}
+
+fn stops_everything(trade: LicensedTrade) -> bool {
+    matches!(trade, LicensedTrade::Asbestos | LicensedTrade::Structural)
+}
+
+fn share_a_place(case: &Case<'_>, ours: &Step, theirs: &Step) -> bool {
+    ours.tasks.iter().any(|one| {
+        theirs.tasks.iter().any(|other| {
+            place(case, one.part).is_some() && place(case, one.part) == place(case, other.part)
+        })
+    })
+}
+
+/// A part's slope and its stop on the walk.
+fn place<'a>(case: &'a Case<'_>, part: PartId) -> Option<(Option<SlopeId>, &'a str)> {
+    let part = case.as_of.history.part(part)?;
+    let kind = case.as_of.rules.catalogue.kind(&part.kind)?;
+    Some((part.slope, kind.stop.as_str()))
+}
