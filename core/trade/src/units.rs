@@ -41,6 +41,11 @@ impl Length {
         Self(sixteenths * NM_PER_SIXTEENTH)
     }
 
+    /// From whole thousandths of an inch, in which sheet metal is sold.
+    pub const fn mils(mils: i64) -> Self {
+        Self(mils * NM_PER_INCH / 1000)
+    }
+
     /// From inches with a fraction, to the nearest nanometre.
     #[allow(clippy::cast_possible_truncation, clippy::cast_precision_loss)]
     pub fn from_inches(inches: f64) -> Self {
@@ -411,7 +416,7 @@ mod tests {
             ("12'-6\"", Length::inches(150)),
             ("3.2 m", Length::millimetres(3200)),
             ("320mm", Length::millimetres(320)),
-            ("0.019 in", Length(482_600)),
+            ("0.019 in", Length::mils(19)),
         ];
         for (text, length) in cases {
             assert_eq!(text.parse(), Ok(length), "{text}");
