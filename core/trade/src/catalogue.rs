@@ -383,8 +383,14 @@ impl Catalogue {
             "defects/fuel_vents.toml",
             "defects/chimneys.toml",
             "defects/flashings.toml",
+            "defects/skylights.toml",
+            "defects/walls.toml",
+            "defects/low_slopes.toml",
             "defects/ridges.toml",
+            "defects/attachments.toml",
             "defects/earlier_repairs.toml",
+            "defects/attic.toml",
+            "defects/surroundings.toml",
         ] {
             defects.extend(parse::<DefectFile>(file, text)?.defect);
         }

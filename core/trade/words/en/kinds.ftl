@@ -61,6 +61,10 @@ kind-earlier-repair = Earlier repair
     .look = Where it ends at the top and the sides, its height beside the rest, what was left behind.
 kind-attachment = Dish, antenna or bracket
     .look = What it is fastened to, what keeps water out of its holes, holes left from older ones.
+kind-solar-mount = Solar panel mount
+    .look = The feet of the panels: metal lapped in, firm, no leaves or nests below. Touch no wires.
+kind-snow-guard = Snow guard
+    .look = Whether it is firm, what keeps water out of its holes, where sliding snow would land.
 
 # --- valleys
 kind-open-valley = Open valley
@@ -107,6 +111,8 @@ kind-low-slope-field = Low-slope roof
     .look = Surface, seams, blisters, and where water stands two days after rain.
 kind-low-slope-join = Low-slope join
     .look = Where the low roof meets the steep one or a wall: how far up it runs, which laps over which.
+kind-low-slope-edge = Flat roof edge
+    .look = The metal along the edge and the caps of low walls: tight, joined, nothing lifted.
 kind-roof-drain = Roof drain or scupper
     .look = Clear, strainer on, clamped tight, and the lowest point around it.
 

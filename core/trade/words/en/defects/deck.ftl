@@ -1,5 +1,109 @@
 # The deck, and the sheets laid on it.
 
+# --- split
+defect-deck-delaminated = Sheathing coming apart
+    .what = The plies or flakes of the wood panels have come apart, and the panel is swollen and weak.
+    .why = It no longer holds nails and bends underfoot. It does not become firm again by drying.
+    .water = Water has been coming in here, or damp air has condensed here for years.
+    .photo = The edge or underside of the panel with its open plies, close up.
+defect-deck-board-broken = Deck board broken
+    .what = A board or panel of the deck is cracked or broken.
+    .why = The covering has nothing firm under it there, and a person can step through.
+    .water = No water gets in until the covering above cracks as well.
+    .photo = The break from the attic, or the dip in the covering above it.
+defect-underlayment-torn = Underlayment torn
+    .what = The sheet under the covering is torn or has holes.
+    .why = It is the second line of defense: it carries what gets past the covering.
+    .water = Water that gets past the covering runs through the tear to the wood.
+    .photo = The tear close up with a tape, and the covering lifted around it.
+defect-underlayment-brittle = Underlayment dried out
+    .what = The sheet under the covering is dry and crumbles when bent.
+    .why = It still lies there but no longer keeps anything out. It can only be renewed with the covering.
+    .water = Water that gets past the covering runs through its cracks.
+    .photo = A piece bent between two fingers, and where it was taken.
+
+# --- loose
+defect-deck-sags = Deck sags between rafters
+    .what = The deck dips between the rafters, and the slope looks like a washboard in low light.
+    .why = The panels are thin, were wet once, or span too far. A new covering will show every dip.
+    .water = No water gets in because of this alone.
+    .photo = The slope in low light from the side, and a straight edge across two rafters.
+defect-deck-unfastened = Deck not nailed down
+    .what = Boards or panels of the deck lift or move because their nails missed the rafters or have let go.
+    .why = The covering is nailed to this wood. In a storm both can lift.
+    .water = No water gets in at once. It gets in where moving boards have torn the covering.
+    .photo = From the attic, the nails beside the rafter, or the board that moves underfoot.
+defect-underlayment-unfastened = Underlayment not fastened
+    .what = The sheet under the covering lies loose, without nails or staples along its laps.
+    .why = Wind gets under it, and it tears or slides where it should lie flat.
+    .water = Water runs under the loose edge onto the wood.
+    .photo = A hand lifting the loose sheet, and the lap without fasteners.
+defect-underlayment-wrinkled = Underlayment wrinkled
+    .what = The sheet was laid with wrinkles, or wrinkled when it got wet before it was covered.
+    .why = The wrinkles stand up through the shingles and keep them from gluing down.
+    .water = Wind-driven rain gets under the raised shingles. A wrinkle can lead it sideways to a nail.
+    .photo = The wave in the shingles in low light, and the wrinkle where the covering is lifted.
+defect-ice-barrier-not-stuck = Ice barrier not stuck down
+    .what = The sticky sheet at the eave has not stuck to the wood: it was laid in the cold, on dust or on wet wood.
+    .why = Its use is that it seals around each nail and to the wood. Loose, it does neither.
+    .water = Water backed up by ice runs under it and into the wall or ceiling below.
+    .photo = The sheet lifted by hand at the edge, and the clean or dusty underside.
+
+# --- missing
+defect-underlayment-bare = Sheet left bare
+    .what = The sheet that belongs under the covering lies open to sun and rain.
+    .why = It is made to be covered. In the open it dries out, tears, and lets go within weeks or months.
+    .water = Rain gets in at its nail holes, laps and tears.
+    .photo = The bare sheet with its edges, and how far the covering stops short of it.
+defect-underlayment-missing = No underlayment
+    .what = The covering lies straight on the wood, with no sheet in between.
+    .why = Nothing is there to carry the water that every covering lets past in bad weather.
+    .water = Water that gets past the covering is on the wood at once.
+    .photo = A lifted shingle with bare wood under it, in two places.
+defect-ice-barrier-missing = No ice barrier at the eave
+    .what = The sticky sheet that belongs at the eave where ice builds up is not there.
+    .why = Ice at the eave holds melting snow back. That water finds every joint and nail of the covering.
+    .water = Water stands behind the ice and runs up under the shingles, then in above the wall.
+    .photo = The lifted first courses at the eave with plain felt or wood under them.
+defect-ice-barrier-short = Ice barrier too short
+    .what = The sticky sheet at the eave does not reach far enough up. It should end at least 24 inches inside the line of the outside wall.
+    .why = Above a deep overhang one width of sheet is often too little.
+    .water = Water held back by ice gets in above the upper edge of the sheet.
+    .photo = A tape along the slope from the edge to the end of the sheet, and the depth of the overhang.
+defect-deck-edge-exposed = Sheathing edge exposed
+    .what = The cut edge of the wood deck lies open to the weather.
+    .why = Cut wood drinks water at its ends. It swells, comes apart and lets the nails go.
+    .water = Rain and water running off the roof soak in at the bare edge.
+    .photo = The bare edge from below, close up, and how long it runs.
+defect-deck-gaps-wide = Wide gaps in the deck
+    .what = The boards lie so far apart that many nails find no wood.
+    .why = Such boards were laid for wood shingles. Asphalt shingles need a closed deck.
+    .water = No water gets in because of this alone. Shingles over the gaps sag and crack.
+    .photo = From the attic, the gaps with a tape across one.
+defect-deck-hole-left = Hole left in the deck
+    .what = A hole from an old pipe or vent was covered with shingles but not closed with wood.
+    .why = Only the covering spans it. A foot or a branch goes through.
+    .water = No water gets in until the covering over the hole sags and cracks.
+    .photo = The hole from the attic, or the soft round spot on the roof with a tape across it.
+
+# --- misbuilt
+defect-deck-sheets-tight = Deck panels laid too tight
+    .what = The panels were laid edge to edge with no gap, and their edges have swollen and risen.
+    .why = Straight ridges show through the shingles, which wear and lift along them.
+    .water = Wind-driven rain gets under the raised shingles. Elsewhere they still shed water.
+    .photo = The straight ridges in low light, with a tape between two of them.
+defect-underlayment-lapped-wrong = Underlayment lapped uphill
+    .what = The upper sheet is tucked under the lower one, so the lap faces uphill.
+    .why = Water runs down onto the lap and into it, where it should run over it.
+    .water = Water that gets past the covering runs behind the lower sheet to the wood.
+    .photo = The lap with the covering lifted, and an arrow or pencil pointing downhill.
+defect-underlayment-single-low = One sheet on a low slope
+    .what = Between 2 and 4 inches of rise in 12, shingles need a doubled sheet under them. Here there is one.
+    .why = On a low slope more water gets past the shingles, and one lap does not hold it.
+    .water = Wind pushes water up under the shingles and over the upper edge of the sheet.
+    .photo = The pitch gauge on the slope, and the lifted covering with the single sheet.
+
+# --- wet
 defect-deck-soft-spot = Deck soft in one spot
     .what = In one place the wood under the covering gives way when pressed.
     .why = Wet wood rots, no longer holds nails, and can break underfoot. The spot grows until the water is stopped.
@@ -15,8 +119,8 @@ defect-deck-stained = Old stain on the deck, dry
     .why = Water was there once. It was either stopped since or comes only with certain winds or a thaw.
     .water = No water gets in now, as far as can be seen. Look again after a heavy rain.
     .photo = The stain with a dry hand or a moisture meter on it, and what is above it.
-defect-underlayment-bare = Sheet left bare
-    .what = The sheet that belongs under the covering lies open to sun and rain.
-    .why = It is made to be covered. In the open it dries out, tears, and lets go within weeks or months.
-    .water = Rain gets in at its nail holes, laps and tears.
-    .photo = The bare sheet with its edges, and how far the covering stops short of it.
+defect-ice-dam-marks = Marks of ice dams
+    .what = Stains, bent gutters or lifted edges show that ice builds up at the eave.
+    .why = Heat from the house melts snow above, and it freezes again over the cold overhang. The cause is in the attic.
+    .water = Water stands behind the ice and runs up under the shingles, then in above the wall.
+    .photo = The marks at the eave and on the ceiling or wall inside, and the ice itself if it is there.
