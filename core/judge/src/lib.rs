@@ -3,6 +3,8 @@
 //! - [`verdict`]: what to do with a structure, in order of time. It reads the record ([`as_of`]), names what is wrong
 //!   ([`faults`]), answers the questions of fact ([`facts`], [`layers`]), decides the main course ([`course`]) and the look
 //!   that would change it ([`next_look`]), and gives each step its reasons ([`rules`]).
+//! - [`threads`]: what became of each part since its last real mark, and [`second_look()`]: which of them a visit must answer.
+//!   [`standing`] says the same between visits.
 //!
 //! Facts in, reasons out: this room knows no file, clock, network or random source.
 
@@ -15,10 +17,14 @@ pub mod layers;
 pub mod next_look;
 mod patches;
 pub mod rules;
+mod second_look;
 pub mod situation;
 mod steps;
+mod thread;
 mod verdict;
 
+pub use second_look::{must_answer, second_look};
+pub use thread::{patches_on, standing, threads};
 pub use verdict::verdict;
 
 use trade::catalogue::Catalogue;
