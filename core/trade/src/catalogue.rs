@@ -11,6 +11,10 @@ use std::collections::BTreeMap;
 use std::fmt;
 use std::sync::LazyLock;
 
+mod read;
+
+pub use read::{CatalogueError, DataFile, DataFiles};
+
 macro_rules! keys {
     ($($(#[$doc:meta])* $name:ident = $prefix:literal),+ $(,)?) => {$(
         $(#[$doc])*
@@ -309,140 +313,15 @@ pub struct Catalogue {
     by_defect: BTreeMap<DefectKey, usize>,
 }
 
-/// What is wrong with a data file of the catalogue.
-#[derive(Debug, thiserror::Error)]
-pub enum CatalogueError {
-    /// The file could not be read.
-    #[error("{file}: {source}")]
-    File {
-        /// Which file.
-        file: &'static str,
-        /// What is wrong with it.
-        source: Box<toml::de::Error>,
-    },
-    /// An entry names something that is not there, or a key stands twice.
-    #[error("{0}")]
-    Entry(String),
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct StopFile {
-    stop: Vec<Stop>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct KindFile {
-    kind: Vec<Kind>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct DefectFile {
-    defect: Vec<Defect>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RemedyFile {
-    remedy: Vec<Remedy>,
-}
-
-macro_rules! data {
-    ($($file:literal),+ $(,)?) => {
-        [$(($file, include_str!(concat!("../catalogue/", $file)))),+]
-    };
-}
-
 static STANDARD: LazyLock<Catalogue> = LazyLock::new(|| {
-    Catalogue::read().unwrap_or_else(|error| panic!("the catalogue built in is damaged: {error}"))
+    Catalogue::read(&DataFiles::STANDARD)
+        .unwrap_or_else(|error| panic!("the catalogue built in is damaged: {error}"))
 });
 
 impl Catalogue {
     /// The catalogue that is built in.
     pub fn standard() -> &'static Self {
         &STANDARD
-    }
-
-    fn read() -> Result<Self, CatalogueError> {
-        let stops: StopFile = parse("stops.toml", include_str!("../catalogue/stops.toml"))?;
-        let kinds: KindFile = parse("kinds.toml", include_str!("../catalogue/kinds.toml"))?;
-        let remedies: RemedyFile =
-            parse("remedies.toml", include_str!("../catalogue/remedies.toml"))?;
-        let mut defects = Vec::new();
-        for (file, text) in data![
-            "defects/covering.toml",
-            "defects/fastening.toml",
-            "defects/layers.toml",
-            "defects/deck.toml",
-            "defects/edges.toml",
-            "defects/gutters.toml",
-            "defects/valleys.toml",
-            "defects/pipes.toml",
-            "defects/fuel_vents.toml",
-            "defects/chimneys.toml",
-            "defects/flashings.toml",
-            "defects/skylights.toml",
-            "defects/walls.toml",
-            "defects/low_slopes.toml",
-            "defects/ridges.toml",
-            "defects/attachments.toml",
-            "defects/earlier_repairs.toml",
-            "defects/attic.toml",
-            "defects/surroundings.toml",
-        ] {
-            defects.extend(parse::<DefectFile>(file, text)?.defect);
-        }
-        Self::checked(stops.stop, kinds.kind, defects, remedies.remedy)
-    }
-
-    fn checked(
-        stops: Vec<Stop>,
-        kinds: Vec<Kind>,
-        defects: Vec<Defect>,
-        remedies: Vec<Remedy>,
-    ) -> Result<Self, CatalogueError> {
-        let mut by_defect = BTreeMap::new();
-        for (at, defect) in defects.iter().enumerate() {
-            if by_defect.insert(defect.key.clone(), at).is_some() {
-                return Err(CatalogueError::Entry(format!(
-                    "defect {} stands twice",
-                    defect.key
-                )));
-            }
-            for kind in &defect.parts {
-                if !kinds.iter().any(|known| &known.key == kind) {
-                    return Err(CatalogueError::Entry(format!(
-                        "defect {} names no known kind: {kind}",
-                        defect.key
-                    )));
-                }
-            }
-            for treats in &defect.remedies {
-                if !remedies.iter().any(|known| known.key == treats.remedy) {
-                    return Err(CatalogueError::Entry(format!(
-                        "defect {} names no known remedy: {}",
-                        defect.key, treats.remedy
-                    )));
-                }
-            }
-        }
-        for kind in &kinds {
-            if !stops.iter().any(|stop| stop.key == kind.stop) {
-                return Err(CatalogueError::Entry(format!(
-                    "kind {} names no known stop: {}",
-                    kind.key, kind.stop
-                )));
-            }
-        }
-        Ok(Self {
-            stops,
-            kinds,
-            defects,
-            remedies,
-            by_defect,
-        })
     }
 
     /// The stops in the order of the walk.
@@ -499,14 +378,4 @@ impl Catalogue {
             })
             .map(|kind| &kind.stop)
     }
-}
-
-fn parse<T: serde::de::DeserializeOwned>(
-    file: &'static str,
-    text: &str,
-) -> Result<T, CatalogueError> {
-    toml::from_str(text).map_err(|source| CatalogueError::File {
-        file,
-        source: Box::new(source),
-    })
 }

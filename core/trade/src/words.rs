@@ -247,8 +247,8 @@ impl Words {
     }
 
     /// Several things joined: "a, b and c".
-    pub fn list(&self, list: &[Said]) -> String {
-        let items: Vec<String> = list.iter().map(|said| self.say(said)).collect();
+    pub fn list(&self, things: &[Said]) -> String {
+        let items: Vec<String> = things.iter().map(|said| self.say(said)).collect();
         match items.as_slice() {
             [] => String::new(),
             [one] => one.clone(),

@@ -250,16 +250,23 @@ scope-whole-roof = Whole roof
 
 # --- when water shows inside
 wet-when-any-rain = In any rain
+    .what = Water that shows in any rain comes in through an open place.
 wet-when-driven-rain = In rain with wind
+    .what = Water that shows only with wind often comes in at a wall, a flashing or a loose edge.
 wet-when-long-rain = In long rain
+    .what = Water that shows only in long rain often backs up behind leaves or on a low slope.
 wet-when-thaw = When snow or ice melts
+    .what = Water that shows in a thaw is often held back by ice at the eave.
 wet-when-dry-cold = In dry cold weather
     .what = Water that shows in dry cold often comes from damp air in the house, not from rain.
 
 # --- weather
 sky-dry = Dry
+    .what = Dry enough to stand on where the pitch allows it.
 sky-wet = Wet
+    .what = Too slippery to stand on. Look from the ladder or the ground.
 sky-frozen = Frost, snow or ice
+    .what = Nobody goes on it. Look from the ground.
 sky-thunder = Thunder
     .what = Off the ladder. Wait until 30 minutes after the last thunder.
 
