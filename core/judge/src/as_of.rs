@@ -1,6 +1,9 @@
 //! A structure's record as it stands at the end of one visit: which marks still count, and which parts were not seen.
 
 use crate::Rules;
+use crate::course::Sight;
+use crate::thread::timeline::{Look, Timeline};
+use crate::thread::touch::{Touch, touched};
 use std::collections::BTreeSet;
 use trade::catalogue::{Effect, Kind, RemedySize};
 use trade::history::History;
@@ -8,6 +11,8 @@ use trade::ids::{SlopeId, StructureId, VisitId};
 use trade::mark::{Condition, DefectSeen, Mark, NotSeen, Rung, Seen};
 use trade::property::{Part, Slope};
 use trade::stack::Stack;
+use trade::thread::Thread;
+use trade::verdict::Question;
 use trade::visit::{Scope, Visit};
 use trade::work::{Did, Work, WorkOn};
 
@@ -33,7 +38,7 @@ pub struct Standing<'a> {
 }
 
 /// A structure's record as of one visit.
-#[derive(Clone, Debug)]
+#[derive(Debug)]
 pub struct AsOf<'a> {
     /// The property's record.
     pub history: &'a History,
@@ -47,7 +52,9 @@ pub struct AsOf<'a> {
     pub standing: Vec<Standing<'a>>,
     /// The parts that were not seen on this visit, by part number.
     pub unseen: Vec<&'a Part>,
-    place: usize,
+    /// What became of each part since it was last seen.
+    pub threads: Vec<Thread>,
+    timeline: Timeline<'a>,
 }
 
 impl<'a> AsOf<'a> {
@@ -58,15 +65,15 @@ impl<'a> AsOf<'a> {
         visit: VisitId,
         rules: &'a Rules<'a>,
     ) -> Option<Self> {
-        let place = history.place_of(visit)?;
         let mut as_of = Self {
             history,
             structure,
-            visit: &history.visits[place],
+            visit: history.visit(visit)?,
             rules,
             standing: Vec::new(),
             unseen: Vec::new(),
-            place,
+            threads: crate::threads(history, visit, rules),
+            timeline: Timeline::up_to(history, visit)?,
         };
         for part in as_of.parts() {
             as_of.read_part(part);
@@ -75,15 +82,15 @@ impl<'a> AsOf<'a> {
     }
 
     fn read_part(&mut self, part: &'a Part) {
-        let last = self.last_real(part);
-        if last.is_some_and(|mark| self.is_gone(part, mark)) {
+        let looks = self.timeline.looks(part.id);
+        let last = looks.iter().rev().find(|look| look.mark.is_real());
+        if last.is_some_and(|look| self.is_gone(part, look)) {
             return;
         }
-        let seen_now = self.mark_now(part).is_some_and(Mark::is_real);
-        if !seen_now {
+        if !self.mark_now(part).is_some_and(Mark::is_real) {
             self.unseen.push(part);
         }
-        if let Some(standing) = last.and_then(|mark| self.standing_look(part, mark)) {
+        if let Some(standing) = last.and_then(|look| self.standing_look(part, look)) {
             self.standing.push(standing);
         }
     }
@@ -95,73 +102,53 @@ impl<'a> AsOf<'a> {
             .parts
             .iter()
             .filter(|part| part.structure == self.structure)
-            .filter(|part| self.marks(part).next().is_some())
+            .filter(|part| !self.timeline.looks(part.id).is_empty())
             .collect();
         parts.sort_by_key(|part| (part.number, part.id));
         parts
     }
 
-    /// A part's marks up to this visit.
-    fn marks(&self, part: &Part) -> impl Iterator<Item = (usize, &'a Mark)> {
-        let (id, place, history) = (part.id, self.place, self.history);
-        history.marks.iter().filter_map(move |mark| {
-            let at = history.place_of(mark.visit)?;
-            (mark.part == id && at <= place).then_some((at, mark))
-        })
-    }
-
     /// The mark of this visit that counts: the last one.
     pub fn mark_now(&self, part: &Part) -> Option<&'a Mark> {
-        self.marks(part)
-            .filter(|(place, _)| *place == self.place)
-            .map(|(_, mark)| mark)
-            .max_by_key(|mark| (mark.at, mark.id))
+        self.timeline
+            .looks(part.id)
+            .last()
+            .filter(|look| look.visit.id == self.visit.id)
+            .map(|look| look.mark)
     }
 
-    /// The last real mark; a visit's later "not seen" closes nothing that an earlier visit found.
-    fn last_real(&self, part: &Part) -> Option<&'a Mark> {
-        let now = self.mark_now(part).filter(|mark| mark.is_real());
-        now.or_else(|| {
-            self.marks(part)
-                .filter(|(place, mark)| *place < self.place && mark.is_real())
-                .max_by_key(|(place, mark)| (*place, mark.at, mark.id))
-                .map(|(_, mark)| mark)
-        })
-    }
-
-    fn standing_look(&self, part: &'a Part, mark: &'a Mark) -> Option<Standing<'a>> {
-        let Condition::Seen { rung, seen } = mark.condition else {
+    fn standing_look(&self, part: &'a Part, look: &Look<'a>) -> Option<Standing<'a>> {
+        let Condition::Seen { rung, seen } = look.mark.condition else {
             return None;
         };
-        let since: Vec<&Work> = self.works_on(part, mark).collect();
-        if since.iter().any(|work| self.renews(work)) {
+        let since: Vec<Touch<'_>> = self.touches_since(part, look).collect();
+        let overtaken = |touch: &Touch<'_>| matches!(touch, Touch::Replaces | Touch::Covers);
+        if since.iter().any(overtaken) {
             return None;
         }
-        let defects: Vec<&DefectSeen> = mark
+        let defects: Vec<&DefectSeen> = look
+            .mark
             .defects
             .iter()
-            .filter(|found| !since.iter().any(|work| self.cures(work, found)))
+            .filter(|found| !since.iter().any(|touch| self.cures(part, touch, found)))
             .collect();
-        if defects.is_empty() && !mark.defects.is_empty() {
+        if defects.is_empty() && !look.mark.defects.is_empty() {
             return None;
         }
-        let now = mark.visit == self.visit.id;
+        let now = look.visit.id == self.visit.id;
         Some(Standing {
             part,
             kind: self.rules.catalogue.kind(&part.kind),
-            mark,
+            mark: look.mark,
             rung,
             seen,
             defects,
             now,
-            fresh: now || self.is_fresh(mark),
+            fresh: now || self.is_fresh(look.visit),
         })
     }
 
-    fn is_fresh(&self, mark: &Mark) -> bool {
-        let Some(visit) = self.history.visit(mark.visit) else {
-            return false;
-        };
+    fn is_fresh(&self, visit: &Visit) -> bool {
         let months = i64::from(self.rules.policy.look_stands_months);
         visit
             .on
@@ -169,65 +156,49 @@ impl<'a> AsOf<'a> {
             .is_ok_and(|until| until >= self.visit.on)
     }
 
-    fn is_gone(&self, part: &Part, mark: &Mark) -> bool {
-        mark.condition == Condition::Gone
+    fn is_gone(&self, part: &Part, look: &Look<'_>) -> bool {
+        look.mark.condition == Condition::Gone
             || self
-                .works_on(part, mark)
-                .any(|work| work.did == Did::TakenDown)
+                .touches_since(part, look)
+                .any(|touch| touch == Touch::TakesDown)
     }
 
-    /// Work on a part, its slope or its structure after a mark and known by this visit.
-    fn works_on(&self, part: &'a Part, mark: &Mark) -> impl Iterator<Item = &'a Work> {
-        let marked = mark.visit;
-        let known: Vec<&'a Work> = self
+    /// What work after a look, and known by this visit, did to a part.
+    fn touches_since(
+        &self,
+        part: &Part,
+        look: &Look<'_>,
+    ) -> impl Iterator<Item = Touch<'a>> + use<'a> {
+        let touches: Vec<Touch<'a>> = self
+            .timeline
             .works()
-            .filter(|work| touches(work.on, part) && self.comes_after(work, marked))
+            .iter()
+            .filter(|work| self.timeline.follows(work, look))
+            .filter_map(|work| touched(work, part, self.rules.catalogue))
+            .map(|touched| touched.touch)
             .collect();
-        known.into_iter()
+        touches.into_iter()
     }
 
-    /// Work on the structure that is known by this visit.
-    pub fn works(&self) -> impl Iterator<Item = &'a Work> {
-        let (history, place, on) = (self.history, self.place, self.visit.on);
-        history.works.iter().filter(move |work| match work.visit {
-            Some(visit) => history.place_of(visit).is_some_and(|at| at <= place),
-            None => work.when < on,
-        })
-    }
-
-    /// Work that was learned of on the visit of a mark was there to be seen, and does not overtake it.
-    fn comes_after(&self, work: &Work, marked: VisitId) -> bool {
-        let Some(visit) = self.history.visit(marked) else {
-            return false;
-        };
-        let learned_earlier = work
-            .visit
-            .is_some_and(|learned| self.history.place_of(learned) <= self.history.place_of(marked));
-        !learned_earlier && work.when >= visit.on
-    }
-
-    /// Whether the old finding says nothing of what stands there now.
-    fn renews(&self, work: &Work) -> bool {
-        match &work.did {
-            Did::Replaced | Did::Covered | Did::TakenDown => true,
-            Did::Remedy(remedy) => self
-                .rules
-                .catalogue
-                .remedy(remedy)
-                .is_some_and(|remedy| remedy.size == RemedySize::Covering),
-            Did::Something => false,
-        }
-    }
-
-    fn cures(&self, work: &Work, found: &DefectSeen) -> bool {
-        let Did::Remedy(remedy) = &work.did else {
+    fn cures(&self, part: &Part, touch: &Touch<'_>, found: &DefectSeen) -> bool {
+        let Touch::Treats(remedy) = touch else {
             return false;
         };
         self.rules
             .catalogue
             .defect(&found.defect)
-            .and_then(|defect| defect.effect(remedy))
+            .and_then(|defect| defect.effect_on(&part.kind, remedy))
             .is_some_and(|effect| *effect == Effect::Cures)
+    }
+
+    /// Work on the property that is known by this visit, oldest first.
+    pub fn works(&self) -> &[&'a Work] {
+        self.timeline.works()
+    }
+
+    /// What became of a part.
+    pub fn thread(&self, part: &Part) -> Option<&Thread> {
+        self.threads.iter().find(|thread| thread.part == part.id)
     }
 
     /// The structure's slopes that the visit set out to look at.
@@ -258,59 +229,68 @@ impl<'a> AsOf<'a> {
             })
     }
 
-    /// Parts in scope that may show what a question asks, and where they stand.
-    pub fn parts_that_show(
-        &self,
-        question: trade::verdict::Question,
-    ) -> impl Iterator<Item = &'a Part> {
+    /// Parts in scope that may show what a question asks.
+    pub fn parts_that_show(&self, question: Question) -> Vec<&'a Part> {
         let seen = self.standing.iter().map(|standing| standing.part);
-        let parts: BTreeSet<_> = seen
-            .chain(self.unseen.iter().copied())
+        let mut taken = BTreeSet::new();
+        seen.chain(self.unseen.iter().copied())
             .filter(|part| !self.outside_scope(part))
             .filter(|part| {
                 self.rules.catalogue.kind(&part.kind).is_some_and(|kind| {
                     kind.asks.contains(&question) || kind.clears.contains(&question)
                 })
             })
-            .map(|part| (part.number, part.id))
-            .collect();
-        parts
-            .into_iter()
-            .filter_map(|(_, id)| self.history.part(id))
+            .filter(|part| taken.insert(part.id))
+            .collect()
     }
 
-    /// The readings of layers that no later covering has overtaken.
+    /// The readings of layers that no later covering has overtaken, oldest first.
     pub fn stacks(&self) -> Vec<&'a Stack> {
+        let read_on = |stack: &Stack| {
+            self.timeline
+                .visits()
+                .iter()
+                .find(|visit| visit.id == stack.visit)
+                .map(|visit| visit.on)
+        };
         let mut stacks: Vec<&Stack> = self
             .history
             .stacks
             .iter()
             .filter(|stack| stack.structure == self.structure)
-            .filter(|stack| {
-                self.history
-                    .place_of(stack.visit)
-                    .is_some_and(|at| at <= self.place)
-            })
-            .filter(|stack| !self.is_overtaken(stack))
+            .filter(|stack| read_on(stack).is_some_and(|on| !self.is_overtaken(stack, on)))
             .collect();
-        stacks.sort_by_key(|stack| (self.history.place_of(stack.visit), stack.id));
+        stacks.sort_by_key(|stack| (read_on(stack), stack.id));
         stacks
     }
 
-    fn is_overtaken(&self, stack: &Stack) -> bool {
-        self.works().any(|work| {
+    /// Work known on the visit that read the stack was there to be counted.
+    fn is_overtaken(&self, stack: &Stack, read_on: jiff::civil::Date) -> bool {
+        self.works().iter().any(|work| {
             let here = match work.on {
                 WorkOn::Structure(structure) => structure == stack.structure,
                 WorkOn::Slope(slope) => stack.slope.is_none_or(|own| own == slope),
                 WorkOn::Part(_) => false,
             };
-            here && self.renews(work) && self.comes_after(work, stack.visit)
+            here && work.when >= read_on && work.visit != Some(stack.visit) && self.covers(work)
         })
     }
 
+    /// Whether a work lays a covering or takes one off.
+    pub fn covers(&self, work: &Work) -> bool {
+        match &work.did {
+            Did::Replaced | Did::Covered | Did::TakenDown => true,
+            Did::Remedy(remedy) => self
+                .rules
+                .catalogue
+                .remedy(remedy)
+                .is_some_and(|remedy| remedy.size == RemedySize::Covering),
+            Did::Something => false,
+        }
+    }
+
     /// Whether anything of the structure was seen on this visit, and whether any of it closely.
-    pub fn sight(&self) -> crate::course::Sight {
-        use crate::course::Sight;
+    pub fn sight(&self) -> Sight {
         let now = || self.standing.iter().filter(|standing| standing.now);
         if now().any(|standing| standing.seen.is_close()) {
             Sight::Close
@@ -319,13 +299,5 @@ impl<'a> AsOf<'a> {
         } else {
             Sight::Nothing
         }
-    }
-}
-
-fn touches(on: WorkOn, part: &Part) -> bool {
-    match on {
-        WorkOn::Part(id) => id == part.id,
-        WorkOn::Slope(id) => part.slope == Some(id),
-        WorkOn::Structure(id) => part.structure == id,
     }
 }

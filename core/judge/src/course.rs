@@ -188,7 +188,7 @@ fn needs_repair(situation: &Situation, ask: &dyn Fn(Question) -> Answer) -> bool
     situation.needs.repair || situation.needs.covering || ask(Question::DeckWet).is_yes()
 }
 
-fn past_repair<'a>(ask: &'a dyn Fn(Question) -> Answer) -> impl Iterator<Item = Ground> + use<'a> {
+fn past_repair(ask: &dyn Fn(Question) -> Answer) -> impl Iterator<Item = Ground> {
     PAST_REPAIR
         .into_iter()
         .filter(|question| ask(*question).is_yes())

@@ -5,7 +5,7 @@
 
 use crate::as_of::{AsOf, Standing};
 use crate::rules::shingles;
-use crate::{faults::Fault, layers, patches};
+use crate::{faults::Fault, layers};
 use std::collections::{BTreeMap, BTreeSet};
 use trade::answer::Answer;
 use trade::ids::{PartId, SlopeId};
@@ -51,6 +51,11 @@ impl Fact {
     /// The surest way in which it was seen.
     pub fn seen(&self) -> Option<Seen> {
         self.evidence.iter().map(|one| one.seen).min()
+    }
+
+    /// The parts it speaks of, each once.
+    pub fn parts(&self) -> BTreeSet<PartId> {
+        self.evidence.iter().filter_map(|one| one.part).collect()
     }
 
     /// The slopes it speaks of; empty where it speaks of the whole structure.
@@ -159,7 +164,7 @@ fn from_looks(as_of: &AsOf<'_>) -> Vec<Evidence> {
         .flat_map(|standing| {
             Question::ALL.into_iter().filter_map(|question| {
                 let answer = says(as_of, standing, question);
-                (!answer.is_unknown()).then(|| Evidence {
+                (!answer.is_unknown()).then_some(Evidence {
                     question,
                     answer,
                     slope: standing.part.slope,
@@ -265,7 +270,7 @@ fn stack_answers<'a>(
         (
             Question::BarredBase,
             top.map_or(Answer::Unknown, |top| {
-                crate::rules::recover::bars_covering_over(top, as_of.rules.profile.edition)
+                crate::profile::bars_covering_over(top, as_of.rules.profile.edition)
             }),
         ),
         (
@@ -302,7 +307,7 @@ fn from_request(as_of: &AsOf<'_>) -> Option<Evidence> {
             .wet_when
             .iter()
             .all(|when| *when == WetWhen::DryCold);
-    (request.leaking.is_yes() && !only_in_dry_cold && is_the_one_meant(as_of)).then(|| Evidence {
+    (request.leaking.is_yes() && !only_in_dry_cold && is_the_one_meant(as_of)).then_some(Evidence {
         question: Question::WaterComesIn,
         answer: Answer::Yes,
         slope: None,
@@ -352,11 +357,16 @@ fn from_places(as_of: &AsOf<'_>, faults: &[Fault<'_>]) -> Vec<Evidence> {
         .collect()
 }
 
+/// One cause that is still open was patched as often as the firm will.
 fn from_patches(as_of: &AsOf<'_>, faults: &[Fault<'_>]) -> Vec<Evidence> {
     let limit = usize::from(as_of.rules.policy.patch_limit.max(1));
     faults
         .iter()
-        .filter(|fault| patches::on(as_of, fault.part.id).len() >= limit)
+        .filter(|fault| {
+            as_of
+                .thread(fault.part)
+                .is_some_and(|thread| thread.patches.len() >= limit)
+        })
         .map(|fault| Evidence {
             question: Question::PatchedOften,
             answer: Answer::Yes,
@@ -426,7 +436,7 @@ fn nothing_left_to_look_at(as_of: &AsOf<'_>, question: Question, no: &[Evidence]
         no.iter()
             .any(|one| one.slope.is_none() || one.slope == Some(slope.id))
     });
-    let every_part = as_of.parts_that_show(question).all(|part| {
+    let every_part = as_of.parts_that_show(question).into_iter().all(|part| {
         no.iter().any(|one| {
             one.part == Some(part.id)
                 || one.part.is_none() && (one.slope.is_none() || one.slope == part.slope)

@@ -1,7 +1,7 @@
 //! What is wrong, part by part, and what would put it right.
 
 use crate::as_of::{AsOf, Standing};
-use trade::catalogue::{Catalogue, Defect, Effect, Kind, RemedyKey, RemedySize};
+use trade::catalogue::{Catalogue, CoveredAnew, Defect, Effect, Kind, RemedyKey, RemedySize};
 use trade::mark::{Extent, Mark, Rung, Seen};
 use trade::property::Part;
 use trade::verdict::{LicensedTrade, Question, When};
@@ -37,21 +37,11 @@ impl Fault<'_> {
         self.size == RemedySize::Repair && self.lifts_shingles()
     }
 
-    /// Whether its repair lifts the shingles around it (common practice, no source).
+    /// Whether its repair lifts the shingles around it: so it does at all that a new covering renews, low slopes apart.
     pub fn lifts_shingles(&self) -> bool {
-        const APART: [&str; 9] = [
-            "gutter",
-            "downspout",
-            "fascia",
-            "soffit",
-            "intake-vent",
-            "wall-above",
-            "masonry-chimney",
-            "roof-drain",
-            "low-slope-field",
-        ];
-        let stop = self.kind.map_or("", |kind| kind.stop.as_str());
-        !matches!(stop, "ground" | "attic") && !APART.contains(&self.part.kind.as_str())
+        self.kind.is_some_and(|kind| {
+            kind.covered_anew != CoveredAnew::Stays && kind.stop.as_str() != "low-slope"
+        })
     }
 
     /// Whether its repair needs new shingles that match the old.
@@ -139,6 +129,7 @@ impl Fault<'_> {
         self.defect?
             .remedies
             .iter()
+            .filter(|treats| treats.fits(&self.part.kind))
             .filter(|treats| matches!(treats.effect, Effect::BuysTime { .. }))
             .find(|treats| {
                 catalogue
@@ -171,7 +162,7 @@ fn of_part<'a>(standing: &Standing<'a>, catalogue: &'a Catalogue) -> Vec<Fault<'
         .iter()
         .filter_map(|found| {
             let defect = catalogue.defect(&found.defect)?;
-            let remedy = remedy_for(standing.mark, defect);
+            let remedy = remedy_for(standing, defect);
             let size = size_of(catalogue, remedy.as_ref());
             Some(Fault {
                 part: standing.part,
@@ -206,15 +197,17 @@ fn unnamed<'a>(standing: &Standing<'a>, catalogue: &Catalogue) -> Fault<'a> {
     }
 }
 
-/// The remedy advised on the mark that the catalogue knows for this defect, a cure before a stopgap; else its best cure.
-fn remedy_for(mark: &Mark, defect: &Defect) -> Option<RemedyKey> {
-    let advised = |wanted: fn(&Effect) -> bool| {
-        mark.advised
-            .iter()
-            .find(|remedy| defect.effect(remedy).is_some_and(wanted))
-            .cloned()
-    };
-    advised(|effect| *effect == Effect::Cures).or_else(|| defect.cures().next().cloned())
+/// The cure advised on the mark, else the catalogue's best on such a part. A stopgap advised is no cure.
+fn remedy_for(standing: &Standing<'_>, defect: &Defect) -> Option<RemedyKey> {
+    let kind = &standing.part.kind;
+    let cures = |remedy: &&RemedyKey| defect.effect_on(kind, remedy) == Some(&Effect::Cures);
+    standing
+        .mark
+        .advised
+        .iter()
+        .find(cures)
+        .or_else(|| defect.cures_on(kind).next())
+        .cloned()
 }
 
 fn size_of(catalogue: &Catalogue, remedy: Option<&RemedyKey>) -> RemedySize {

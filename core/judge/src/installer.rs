@@ -2,7 +2,6 @@
 
 use crate::as_of::AsOf;
 use crate::faults::Fault;
-use trade::catalogue::RemedySize;
 use trade::ids::WorkId;
 use trade::work::{By, Did, Work, WorkOn};
 
@@ -36,7 +35,8 @@ fn last_covering(as_of: &AsOf<'_>) -> Option<Recent> {
         .ok()?;
     as_of
         .works()
-        .filter(|work| lays_covering(as_of, work) && work.when >= since)
+        .iter()
+        .filter(|work| is_new_covering(as_of, work) && work.when >= since)
         .max_by_key(|work| (work.when, work.id))
         .map(|work| Recent {
             work: Some(work.id),
@@ -44,7 +44,7 @@ fn last_covering(as_of: &AsOf<'_>) -> Option<Recent> {
         })
 }
 
-fn lays_covering(as_of: &AsOf<'_>, work: &Work) -> bool {
+fn is_new_covering(as_of: &AsOf<'_>, work: &Work) -> bool {
     let here = match work.on {
         WorkOn::Structure(structure) => structure == as_of.structure,
         WorkOn::Slope(slope) => as_of
@@ -53,16 +53,7 @@ fn lays_covering(as_of: &AsOf<'_>, work: &Work) -> bool {
             .is_some_and(|slope| slope.structure == as_of.structure),
         WorkOn::Part(_) => false,
     };
-    let covers = match &work.did {
-        Did::Replaced => true,
-        Did::Remedy(remedy) => as_of
-            .rules
-            .catalogue
-            .remedy(remedy)
-            .is_some_and(|remedy| remedy.size == RemedySize::Covering),
-        Did::Covered | Did::TakenDown | Did::Something => false,
-    };
-    here && covers
+    here && matches!(work.did, Did::Replaced | Did::Remedy(_)) && as_of.covers(work)
 }
 
 fn newly_built(as_of: &AsOf<'_>) -> Option<Recent> {

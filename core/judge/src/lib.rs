@@ -10,18 +10,22 @@
 
 pub mod as_of;
 pub mod course;
+mod covering;
 pub mod facts;
 pub mod faults;
 pub mod installer;
 pub mod layers;
 pub mod next_look;
-mod patches;
+pub mod profile;
+mod refused;
 pub mod rules;
+pub mod safety;
 mod second_look;
 pub mod situation;
 mod steps;
 mod thread;
 mod verdict;
+mod why;
 
 pub use second_look::{must_answer, second_look};
 pub use thread::{patches_on, standing, threads};

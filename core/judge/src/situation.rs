@@ -5,7 +5,7 @@ use crate::course::{Allowed, Needs, Situation};
 use crate::facts::Facts;
 use crate::faults::Fault;
 use crate::installer::{self, Recent};
-use crate::rules::recover;
+use crate::profile;
 use trade::catalogue::RemedySize;
 use trade::mark::Rung;
 use trade::verdict::Question;
@@ -32,8 +32,8 @@ pub fn read(as_of: &AsOf<'_>, faults: &[Fault<'_>], facts: &Facts) -> Situation 
         layers_counted: facts.layers.most,
         allowed: Allowed {
             sells_recover: as_of.rules.policy.sells_recover,
-            layers: recover::layers_allowed(as_of.rules.profile),
-            hail_bars: recover::hail_bars(as_of.rules.profile),
+            layers: profile::layers_allowed(as_of.rules.profile),
+            hail_bars: profile::hail_bars(as_of.rules.profile),
             no_repair_layers: as_of.rules.policy.no_repair_layers,
         },
     }

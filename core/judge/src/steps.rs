@@ -1,36 +1,63 @@
 //! The steps of a verdict, in order of time.
 
-use crate::course::{Decision, Ground};
+use crate::course::{Decision, Ground, Sight};
+use crate::covering::NewCovering;
 use crate::faults::Fault;
-use crate::rules::{Case, against, reason, saying, waits};
+use crate::rules::{Case, Completed, Found, Rule, against, needed, reason, recover, waits};
+use crate::why;
 use jiff::{Span, civil::Date};
 use std::collections::BTreeMap;
-use trade::catalogue::RemedySize;
+use trade::ids::PartId;
+use trade::mark::Rung;
 use trade::verdict::{
     Course, LicensedTrade, Question, Reason, Source, StandsOn, Step, Strength, Task, When,
 };
-use trade::words::Said;
 
-/// Makes the steps.
-pub fn steps(case: &Case<'_>, decision: &Decision, today: Date) -> Vec<Step> {
+/// Makes the steps. What the rules found about single parts goes to the step that works on them; what is left comes back.
+pub fn steps(
+    case: &Case<'_>,
+    decision: &Decision,
+    found: Vec<Found>,
+    today: Date,
+) -> (Vec<Step>, Vec<Found>) {
     let make_safe = make_safe(case, decision.course, today);
     let safe = make_safe.is_some();
+    let covering = NewCovering::of(case, decision);
     let mut steps: Vec<Step> = make_safe.into_iter().collect();
     match decision.course {
-        Course::TearOff | Course::Recover => steps.push(new_covering(case, decision)),
         Course::Leave => steps.push(leave(case, today)),
         Course::LookFirst => steps.push(look_first(case)),
         Course::Refer => steps.push(installer(case)),
-        Course::Repair | Course::Maintain | Course::MakeSafe => {}
+        _ => steps.extend(
+            covering
+                .as_ref()
+                .map(|covering| new_covering(case, decision, covering)),
+        ),
     }
-    if decision.course != Course::Refer {
-        steps.extend(by_time(case, decision, Course::Repair, safe));
+    let works_close = case.situation.sight == Sight::Close;
+    if works_close && decision.course != Course::Refer {
+        steps.extend(by_time(
+            case,
+            decision,
+            covering.as_ref(),
+            Course::Repair,
+            safe,
+        ));
     }
-    steps.extend(by_time(case, decision, Course::Maintain, safe));
-    steps.extend(referrals(case));
+    if works_close {
+        steps.extend(by_time(
+            case,
+            decision,
+            covering.as_ref(),
+            Course::Maintain,
+            safe,
+        ));
+    }
+    steps.extend(referrals(case, &found));
+    let left = share_out(&mut steps, found);
     waits::settle(case, &mut steps);
     steps.sort_by_key(|step| (step.when, rank(step.course)));
-    steps
+    (steps, left)
 }
 
 /// Safety first, then whom our work waits for, then the greater work before the lesser.
@@ -47,224 +74,194 @@ fn rank(course: Course) -> u8 {
     }
 }
 
-/// Cover or seal for weeks, where water comes in, or will, or something may fall. What upkeep puts right at once, and
-/// what another trade alone may touch, needs no cover of ours.
+/// Cover or seal for weeks, where water comes in, or will, or something may fall. What upkeep puts right at once needs no
+/// cover, and where all is sound or small there is nothing to cover.
 fn make_safe(case: &Case<'_>, course: Course, today: Date) -> Option<Step> {
-    if matches!(course, Course::Leave | Course::Maintain)
-        && !case.answers.get(Question::MayFall).is_yes()
-    {
-        return None;
-    }
+    let small = matches!(course, Course::Leave | Course::Maintain);
     let urgent: Vec<&Fault<'_>> = case
         .faults
         .iter()
         .filter(|fault| fault.is_urgent() && !fault.is_upkeep())
         .collect();
-    let reasons: Vec<Reason> = [
-        (Question::WaterComesIn, "water-comes-in"),
-        (Question::OpenToRain, "open-to-rain"),
-        (Question::MayFall, "may-fall"),
-    ]
-    .into_iter()
-    .filter_map(|(question, rule)| {
-        case.because(question, rule, Source::Evidence, Strength::Requires)
-    })
-    .collect();
-    if reasons.is_empty() && urgent.is_empty() {
+    let reasons = why::make_safe(case);
+    if urgent.is_empty() && (small || reasons.is_empty()) {
         return None;
     }
     let catalogue = case.as_of.rules.catalogue;
     let tasks = urgent
-        .into_iter()
+        .iter()
         .map(|fault| Task {
             part: fault.part.id,
             remedy: fault.stopgap(catalogue),
             trade: None,
         })
         .collect();
+    let weeks = i64::from(case.as_of.rules.policy.make_safe_weeks);
     Some(Step {
         when: When::Now,
         course: Course::MakeSafe,
         tasks: each_once(tasks),
-        until: weeks_on(today, case.as_of.rules.policy.make_safe_weeks),
+        until: today.checked_add(Span::new().weeks(weeks)).ok(),
         reasons: if reasons.is_empty() {
-            vec![urgent_faults(case)]
+            vec![why::urgent(&urgent)]
         } else {
             reasons
         },
     })
 }
 
-fn urgent_faults(case: &Case<'_>) -> Reason {
-    let marks = case
-        .faults
+fn new_covering(case: &Case<'_>, decision: &Decision, covering: &NewCovering<'_>) -> Step {
+    let mut reasons: Vec<Reason> = decision
+        .grounds
         .iter()
-        .filter(|fault| fault.is_urgent())
-        .map(|fault| StandsOn::Mark(fault.mark.id))
+        .filter_map(|ground| against::ground(case, *ground))
         .collect();
-    reason("urgent", Source::Evidence, Strength::Requires, marks)
+    reasons.extend(why::some_slopes_only(covering));
+    match covering.course {
+        Course::Recover => reasons.extend(recover::allowed(case)),
+        _ => reasons.push(needed::deck_judged_bare()),
+    }
+    reasons.extend(needed::of_covering(case, covering.course, &covering.slopes));
+    Step {
+        when: covering_when(case, decision, covering),
+        course: covering.course,
+        tasks: covering_tasks(case, covering),
+        until: None,
+        reasons,
+    }
 }
 
-fn new_covering(case: &Case<'_>, decision: &Decision) -> Step {
-    let field = case
-        .as_of
-        .standing
-        .iter()
-        .map(|standing| standing.part)
+/// The fields, and what is wrong among them that the covering renews.
+fn covering_tasks(case: &Case<'_>, covering: &NewCovering<'_>) -> Vec<Task> {
+    let seen = case.as_of.standing.iter().map(|standing| standing.part);
+    let fields = seen
         .chain(case.as_of.unseen.iter().copied())
         .filter(|part| {
-            case.as_of
-                .rules
-                .catalogue
-                .kind(&part.kind)
-                .is_some_and(|kind| kind.clears.contains(&Question::CoveringDone))
+            covering.reaches(part)
+                && case
+                    .as_of
+                    .rules
+                    .catalogue
+                    .kind(&part.kind)
+                    .is_some_and(|kind| kind.clears.contains(&Question::CoveringDone))
         });
-    let among = case
+    let along = case
         .faults
         .iter()
-        .filter(|fault| taken_along(fault))
+        .filter(|fault| covering.takes_along(fault))
         .map(|fault| fault.part);
-    let tasks = field
-        .chain(among)
+    let tasks = fields
+        .chain(along)
         .map(|part| Task {
             part: part.id,
             remedy: None,
             trade: None,
         })
         .collect();
-    let mut reasons: Vec<Reason> = decision
-        .grounds
+    each_once(tasks)
+}
+
+fn covering_when(case: &Case<'_>, decision: &Decision, covering: &NewCovering<'_>) -> When {
+    let urgent_ground = decision.grounds.iter().any(|ground| {
+        matches!(
+            ground,
+            Ground::Is(Question::CoveringDone | Question::DeckWetBroad)
+        )
+    });
+    let urgent_fault = case
+        .faults
         .iter()
-        .filter_map(|ground| against::ground(case, *ground))
-        .collect();
-    if decision.course == Course::TearOff {
-        reasons.push(reason(
-            "deck-judged-bare",
-            Source::Practice,
-            Strength::Advises,
-            Vec::new(),
-        ));
-    }
-    Step {
-        when: covering_when(case, decision),
-        course: decision.course,
-        tasks: each_once(tasks),
-        until: None,
-        reasons,
+        .any(|fault| covering.takes_along(fault) && fault.when() <= When::ThisSeason);
+    if urgent_ground || urgent_fault || case.answers.get(Question::WaterComesIn).is_yes() {
+        When::ThisSeason
+    } else {
+        When::Later
     }
 }
 
-/// What a new covering renews anyway.
-fn taken_along(fault: &Fault<'_>) -> bool {
-    fault.size == RemedySize::Covering || fault.is_ours_to_repair() && fault.lifts_shingles()
-}
-
-fn covering_when(case: &Case<'_>, decision: &Decision) -> When {
-    let soon = case.answers.get(Question::WaterComesIn).is_yes()
-        || decision.grounds.iter().any(|ground| {
-            matches!(
-                ground,
-                Ground::Is(Question::CoveringDone | Question::DeckWetBroad)
-            )
-        })
-        || case
-            .faults
-            .iter()
-            .any(|fault| taken_along(fault) && fault.when() <= When::ThisSeason);
-    if soon { When::ThisSeason } else { When::Later }
-}
-
+/// Sound: the next look by age. An ageing roof is looked at again in half the time (common practice, no source).
 fn leave(case: &Case<'_>, today: Date) -> Step {
-    let years = case.as_of.rules.policy.look_again_years;
+    let ageing = case
+        .as_of
+        .standing
+        .iter()
+        .any(|standing| standing.rung >= Rung::Ageing);
+    let years = i64::from(case.as_of.rules.policy.look_again_years);
+    let months = if ageing { years * 6 } else { years * 12 };
+    let rule = if ageing {
+        Rule::SoundAgeing
+    } else {
+        Rule::Sound
+    };
     let fact = case.facts.fact(Question::CoveringDone);
     Step {
         when: When::Later,
         course: Course::Leave,
         tasks: Vec::new(),
-        until: today.checked_add(Span::new().years(i64::from(years))).ok(),
-        reasons: vec![reason(
-            "sound",
-            Source::Evidence,
-            Strength::Advises,
-            fact.stands_on(),
-        )],
+        until: today.checked_add(Span::new().months(months)).ok(),
+        reasons: vec![reason(rule, Source::Evidence, Strength::Advises).on(fact.stands_on())],
     }
 }
 
 fn look_first(case: &Case<'_>) -> Step {
-    use crate::course::Sight;
     let water = case.answers.get(Question::WaterComesIn).is_yes();
     let rule = match case.situation.sight {
-        Sight::Nothing => "look-nothing-seen",
-        Sight::Afar => "look-seen-from-afar",
-        Sight::Close if water => "look-water-unexplained",
-        Sight::Close => "look-covering-not-seen",
+        Sight::Nothing => Rule::LookNothingSeen,
+        Sight::Afar => Rule::LookSeenFromAfar,
+        Sight::Close if water => Rule::LookWaterUnexplained,
+        Sight::Close => Rule::LookCoveringNotSeen,
     };
     Step {
         when: if water { When::Now } else { When::ThisSeason },
         course: Course::LookFirst,
         tasks: Vec::new(),
         until: None,
-        reasons: vec![reason(
-            rule,
-            Source::Evidence,
-            Strength::Requires,
-            vec![StandsOn::Visit(case.as_of.visit.id)],
-        )],
+        reasons: vec![reason(rule, Source::Evidence, Strength::Requires).on(vec![case.visit()])],
     }
 }
 
+/// Documented for the owner, who is advised to call whoever laid it.
 fn installer(case: &Case<'_>) -> Step {
     let faults: Vec<&Fault<'_>> = case
         .faults
         .iter()
         .filter(|fault| fault.is_workmanship() && !fault.is_referred())
         .collect();
+    let mut reasons = vec![
+        reason(Rule::InstallerAnswers, Source::Practice, Strength::Advises).on(records(&faults)),
+    ];
+    reasons.extend(faults.iter().map(|fault| why::fault(fault)));
     Step {
-        when: soonest(faults.iter().copied()).max(When::ThisSeason),
+        when: soonest(&faults).max(When::ThisSeason),
         course: Course::Refer,
-        tasks: each_once(
-            faults
-                .iter()
-                .map(|fault| Task {
-                    part: fault.part.id,
-                    remedy: fault.remedy.clone(),
-                    trade: None,
-                })
-                .collect(),
-        ),
+        tasks: each_once(faults.iter().map(|fault| task(fault)).collect()),
         until: None,
-        reasons: vec![reason(
-            "installer-answers",
-            Source::Practice,
-            Strength::Advises,
-            faults
-                .iter()
-                .map(|fault| StandsOn::Mark(fault.mark.id))
-                .collect(),
-        )],
+        reasons,
     }
 }
 
-/// Repair or upkeep, one step for each time. What a new covering renews anyway is left to it.
-fn by_time(case: &Case<'_>, decision: &Decision, course: Course, safe: bool) -> Vec<Step> {
-    let covered = matches!(decision.course, Course::Recover | Course::TearOff);
-    if decision.course == Course::LookFirst && case.situation.sight != crate::course::Sight::Close {
-        return Vec::new();
-    }
+/// Repair or upkeep, one step for each time. What a new covering takes along is left to it.
+fn by_time(
+    case: &Case<'_>,
+    decision: &Decision,
+    covering: Option<&NewCovering<'_>>,
+    course: Course,
+    safe: bool,
+) -> Vec<Step> {
     let mut times: BTreeMap<When, Vec<&Fault<'_>>> = BTreeMap::new();
     for fault in case.faults {
         let ours = match course {
-            Course::Repair => fault.is_ours_to_repair() && !(covered && taken_along(fault)),
-            _ => fault.is_upkeep() && !(covered && fault.lifts_shingles()),
+            Course::Repair => fault.is_ours_to_repair(),
+            _ => fault.is_upkeep(),
         };
-        if ours {
+        if ours && !covering.is_some_and(|covering| covering.takes_along(fault)) {
             times
                 .entry(time_of(fault, course, safe))
                 .or_default()
                 .push(fault);
         }
     }
+    // A wet deck that was only answered, with no defect named, is repaired all the same.
     if course == Course::Repair && decision.course == Course::Repair && times.is_empty() {
         times.insert(When::ThisSeason, Vec::new());
     }
@@ -275,7 +272,10 @@ fn by_time(case: &Case<'_>, decision: &Decision, course: Course, safe: bool) -> 
             course,
             tasks: each_once(faults.iter().map(|fault| task(fault)).collect()),
             until: None,
-            reasons: reasons_for(case, &faults),
+            reasons: match course {
+                Course::Repair => why::repair(case, decision, &faults),
+                _ => faults.iter().map(|fault| why::fault(fault)).collect(),
+            },
         })
         .collect()
 }
@@ -289,62 +289,92 @@ fn time_of(fault: &Fault<'_>, course: Course, safe: bool) -> When {
     }
 }
 
-fn reasons_for(case: &Case<'_>, faults: &[&Fault<'_>]) -> Vec<Reason> {
-    let mut reasons: Vec<Reason> = faults.iter().map(|fault| fault_reason(fault)).collect();
-    if faults.is_empty() {
-        reasons.extend(case.because(
-            Question::DeckWet,
-            "deck-wet",
-            Source::Evidence,
-            Strength::Requires,
-        ));
-    }
-    reasons
-}
-
-fn fault_reason(fault: &Fault<'_>) -> Reason {
-    let part = Said::new(fault.part.kind.message());
-    let says = match fault.defect {
-        Some(defect) => Said::new("reason-fault")
-            .with("part", part)
-            .with("defect", Said::new(defect.key.message())),
-        None => Said::new("reason-fault-unnamed")
-            .with("part", part)
-            .with("rung", Said::new(fault.rung.key())),
-    };
-    saying(
-        "fault",
-        says,
-        Source::Evidence,
-        Strength::Requires,
-        vec![StandsOn::Mark(fault.mark.id)],
-    )
-}
-
-/// One step for each trade that must do work here.
-fn referrals(case: &Case<'_>) -> Vec<Step> {
-    let mut trades: BTreeMap<Option<LicensedTrade>, Vec<&Fault<'_>>> = BTreeMap::new();
+/// One step for each trade that must do work here: what is wrong, what rules found low, and what stops our work.
+fn referrals(case: &Case<'_>, found: &[Found]) -> Vec<Step> {
+    let mut trades: BTreeMap<Option<LicensedTrade>, Step> = BTreeMap::new();
     for fault in case.faults.iter().filter(|fault| fault.is_referred()) {
-        trades.entry(fault.trade).or_default().push(fault);
+        let step = trades
+            .entry(fault.trade)
+            .or_insert_with(|| refer(fault.when()));
+        step.when = step.when.min(fault.when());
+        step.tasks.push(task(fault));
+        step.reasons.push(why::fault(fault));
+    }
+    for (trade, part) in too_low(case, found) {
+        trades
+            .entry(Some(trade))
+            .or_insert_with(|| refer(When::Later))
+            .tasks
+            .push(for_trade(part, trade));
+    }
+    for (question, trade) in STOPPED_BY {
+        let Some(why) = why::stopped(case, question) else {
+            continue;
+        };
+        let step = trades
+            .entry(Some(trade))
+            .or_insert_with(|| refer(When::ThisSeason));
+        let parts = case.facts.fact(question).parts();
+        step.tasks
+            .extend(parts.into_iter().map(|part| for_trade(part, trade)));
+        step.reasons.push(why);
     }
     trades
-        .into_iter()
-        .map(|(trade, faults)| Step {
-            when: soonest(faults.iter().copied()),
-            course: Course::Refer,
-            tasks: each_once(
-                faults
-                    .iter()
-                    .map(|fault| Task {
-                        trade,
-                        ..task(fault)
-                    })
-                    .collect(),
-            ),
-            until: None,
-            reasons: faults.iter().map(|fault| fault_reason(fault)).collect(),
+        .into_values()
+        .map(|step| Step {
+            tasks: each_once(step.tasks),
+            ..step
         })
         .collect()
+}
+
+/// What is so, and the trade that must clear it.
+const STOPPED_BY: [(Question, LicensedTrade); 3] = [
+    (Question::Asbestos, LicensedTrade::Asbestos),
+    (Question::Vermiculite, LicensedTrade::Asbestos),
+    (Question::FrameWeak, LicensedTrade::Structural),
+];
+
+/// Chimneys and vents that do not stand high enough, where no fault refers them already.
+fn too_low(case: &Case<'_>, found: &[Found]) -> Vec<(LicensedTrade, PartId)> {
+    found
+        .iter()
+        .filter(|found| {
+            [Rule::ChimneyLow, Rule::GasVentLow, Rule::GasVentNotInTable]
+                .iter()
+                .any(|rule| rule.name() == found.reason.rule)
+        })
+        .filter_map(|found| {
+            let part = case.as_of.history.part(found.part)?;
+            let kind = case.as_of.rules.catalogue.kind(&part.kind)?;
+            Some((kind.refer?, part.id))
+        })
+        .collect()
+}
+
+fn refer(when: When) -> Step {
+    Step {
+        when,
+        course: Course::Refer,
+        tasks: Vec::new(),
+        until: None,
+        reasons: Vec::new(),
+    }
+}
+
+/// Gives each finding to the first step that works on its part.
+fn share_out(steps: &mut [Step], found: Vec<Found>) -> Vec<Found> {
+    let mut left = Vec::new();
+    for one in found {
+        let step = steps.iter_mut().find(|step| {
+            step.course != Course::MakeSafe && step.tasks.iter().any(|task| task.part == one.part)
+        });
+        match step {
+            Some(step) => step.reasons.push(one.reason),
+            None => left.push(one),
+        }
+    }
+    left
 }
 
 fn task(fault: &Fault<'_>) -> Task {
@@ -355,8 +385,27 @@ fn task(fault: &Fault<'_>) -> Task {
     }
 }
 
-fn soonest<'a>(faults: impl Iterator<Item = &'a Fault<'a>>) -> When {
-    faults.map(Fault::when).min().unwrap_or(When::ThisSeason)
+fn for_trade(part: PartId, trade: LicensedTrade) -> Task {
+    Task {
+        part,
+        remedy: None,
+        trade: Some(trade),
+    }
+}
+
+fn soonest(faults: &[&Fault<'_>]) -> When {
+    faults
+        .iter()
+        .map(|fault| fault.when())
+        .min()
+        .unwrap_or(When::ThisSeason)
+}
+
+fn records(faults: &[&Fault<'_>]) -> Vec<StandsOn> {
+    faults
+        .iter()
+        .map(|fault| StandsOn::Mark(fault.mark.id))
+        .collect()
 }
 
 fn each_once(tasks: Vec<Task>) -> Vec<Task> {
@@ -367,8 +416,4 @@ fn each_once(tasks: Vec<Task>) -> Vec<Task> {
         }
     }
     kept
-}
-
-fn weeks_on(today: Date, weeks: u8) -> Option<Date> {
-    today.checked_add(Span::new().weeks(i64::from(weeks))).ok()
 }

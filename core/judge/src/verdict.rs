@@ -1,17 +1,13 @@
 //! What to do with a structure: its steps in order of time, why, what is refused, and how far that reaches.
 
 use crate::as_of::AsOf;
-use crate::course::{self, Decision, Sight};
 use crate::facts::Facts;
-use crate::rules::sections::{Irc, irc};
-use crate::rules::{Case, reason, recover};
-use crate::{Rules, faults, next_look, situation, steps};
+use crate::rules::{Case, found, limits, safety};
+use crate::{Rules, course, faults, next_look, refused, situation, steps};
 use jiff::civil::Date;
 use trade::history::History;
 use trade::ids::{StructureId, VisitId};
-use trade::verdict::{
-    Course, Narrowed, Question, Reason, Refused, Source, StandsOn, Strength, Verdict,
-};
+use trade::verdict::{Question, Verdict};
 
 /// Judges one structure as of one visit.
 ///
@@ -58,67 +54,27 @@ fn judge(as_of: &AsOf<'_>, today: Date) -> Verdict {
         situation,
     };
     let decision = course::decide(&case.situation, &case.answers);
+    let (steps, left) = steps::steps(&case, &decision, found::about_parts(&case), today);
+    let mut limits = limits::limits(&case, &decision);
+    limits.extend(left.into_iter().map(|found| found.reason));
     Verdict {
         structure: as_of.structure,
         on: today,
-        steps: steps::steps(&case, &decision, today),
-        refused: refused(&case, &decision),
+        refused: refused::refused(&case, &decision),
         unseen: as_of.unseen.iter().map(|part| part.id).collect(),
-        unknown: decision.owed.clone(),
+        unknown: owed(&case, decision.owed),
         next_look: next_look::next_look(&case.situation, &case.answers, as_of.rules.catalogue),
-        cautions: Vec::new(),
-        limits: limits(&case, &decision),
+        cautions: safety::cautions(&case, &steps),
+        steps,
+        limits,
     }
 }
 
-fn refused(case: &Case<'_>, decision: &Decision) -> Vec<Refused> {
-    let mut refused = Vec::new();
-    if matches!(decision.course, Course::Repair | Course::TearOff) {
-        refused.extend(recover_refused(case, decision));
+/// The questions that the verdict turned on and nobody has answered. Whether water comes in was answered as well as it
+/// can be where the caller said that it does not.
+fn owed(case: &Case<'_>, mut owed: Vec<Question>) -> Vec<Question> {
+    if case.as_of.visit.request.leaking.is_no() {
+        owed.retain(|question| *question != Question::WaterComesIn);
     }
-    refused
-}
-
-fn recover_refused(case: &Case<'_>, decision: &Decision) -> Option<Refused> {
-    let bars: Vec<Reason> = recover::BARS.iter().filter_map(|bar| bar(case)).collect();
-    let forbidden = !bars.is_empty();
-    if !forbidden && decision.course != Course::TearOff {
-        return None;
-    }
-    Some(Refused {
-        course: Course::Recover,
-        narrowed: Narrowed::Whole,
-        forbidden,
-        reasons: if forbidden {
-            bars
-        } else {
-            recover::against(case)
-        },
-    })
-}
-
-fn limits(case: &Case<'_>, decision: &Decision) -> Vec<Reason> {
-    let mut limits = Vec::new();
-    let seen_from = match case.situation.sight {
-        Sight::Nothing => Some("limit-nothing-seen"),
-        Sight::Afar => Some("limit-seen-from-afar"),
-        Sight::Close => None,
-    };
-    limits.extend(seen_from.map(|rule| {
-        reason(
-            rule,
-            Source::Evidence,
-            Strength::Forbids,
-            vec![StandsOn::Visit(case.as_of.visit.id)],
-        )
-    }));
-    if decision.course != Course::TearOff {
-        limits.extend(case.because(
-            Question::TwoLayers,
-            "limit-next-is-tear-off",
-            irc(Irc::RecoverLayers, case.as_of.rules.profile.edition),
-            Strength::Requires,
-        ));
-    }
-    limits
+    owed
 }

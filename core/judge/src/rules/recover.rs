@@ -1,43 +1,12 @@
 //! Laying a new covering over the old one (IRC R908, R907 up to 2012).
 
-use super::sections::{Irc, irc};
-use super::{Case, reason, saying};
-use crate::course::too_many_to_recover;
-use trade::answer::Answer;
-use trade::firm::{Edition, Profile};
-use trade::stack::Covering;
+use super::sections::{Irc, document};
+use super::{Case, Completed, Rule, reason};
+use crate::course::{RECOVER_NEEDS_NO, too_many_to_recover};
+use crate::profile;
+use trade::firm::Edition;
 use trade::verdict::{Question, Reason, Source, Strength};
 use trade::words::Said;
-
-/// Layers that the model code lets lie in all.
-pub const MODEL_LAYERS: u8 = 2;
-
-/// Layers of covering that may lie in all under a profile.
-pub fn layers_allowed(profile: &Profile) -> u8 {
-    profile.layers_allowed.unwrap_or(MODEL_LAYERS)
-}
-
-/// Whether no covering may be laid over this one: slate, clay, cement, asbestos-cement; up to 2012 wood shake too
-/// (seen for 2006; 2009 and 2012 from memory).
-pub fn bars_covering_over(top: Covering, edition: Edition) -> Answer {
-    match top {
-        Covering::Slate | Covering::ClayTile | Covering::CementTile | Covering::AsbestosCement => {
-            Answer::Yes
-        }
-        Covering::WoodShake => (edition <= Edition::E2012).into(),
-        Covering::Unclear => Answer::Unknown,
-        _ => Answer::No,
-    }
-}
-
-/// Whether hail exposure bars asphalt shingles over an old covering: 2006 and 2009 only (2009 from memory).
-pub fn hail_bars(profile: &Profile) -> Answer {
-    if profile.edition <= Edition::E2009 {
-        profile.hail
-    } else {
-        Answer::No
-    }
-}
 
 /// A rule that forbids a re-cover.
 pub type Bar = fn(&Case<'_>) -> Option<Reason>;
@@ -46,128 +15,199 @@ pub type Bar = fn(&Case<'_>) -> Option<Reason>;
 pub const BARS: [Bar; 6] = [
     no_second_layer,
     layers,
-    base,
-    over_tile,
+    wet_base,
+    barred_base,
     hail,
     shingle_slope,
 ];
 
+/// The reasons that forbid a re-cover here.
+pub fn forbidden(case: &Case<'_>) -> Vec<Reason> {
+    let mut bars: Vec<Reason> = BARS.iter().filter_map(|bar| bar(case)).collect();
+    if !bars.is_empty() {
+        bars.extend(other_ways(case));
+        bars.extend(adopted_text(case));
+    }
+    bars
+}
+
 /// A local amendment allows no second layer at all.
 pub fn no_second_layer(case: &Case<'_>) -> Option<Reason> {
     let profile = case.as_of.rules.profile;
-    (layers_allowed(profile) <= 1).then(|| {
+    (profile::layers_allowed(profile) <= 1).then(|| {
         reason(
-            "recover-no-second-layer",
-            Source::LocalAmendment {
-                place: profile.place.clone(),
-            },
+            Rule::RecoverNoSecondLayer,
+            profile::amendment(profile),
             Strength::Forbids,
-            Vec::new(),
         )
     })
 }
 
-/// Too many layers lie there already.
+/// As many layers lie there already as may lie in all (item 3).
 pub fn layers(case: &Case<'_>) -> Option<Reason> {
     let profile = case.as_of.rules.profile;
-    let allowed = layers_allowed(profile);
-    if allowed <= 1
-        || !too_many_to_recover(allowed, &|question| case.answers.get(question)).is_yes()
-    {
+    let allowed = profile::layers_allowed(profile);
+    let barred = too_many_to_recover(allowed, &|question| case.answers.get(question));
+    if allowed <= 1 || !barred.is_yes() {
         return None;
     }
-    let (question, rule) = if allowed == MODEL_LAYERS {
-        (Question::TwoLayers, "recover-two-layers")
+    let by_amendment = profile.layers_allowed.is_some();
+    let question = if allowed == profile::MODEL_LAYERS {
+        Question::TwoLayers
     } else {
-        (Question::ThreeLayers, "recover-three-layers")
+        Question::ThreeLayers
     };
-    let source = match profile.layers_allowed {
-        Some(_) => Source::LocalAmendment {
-            place: profile.place.clone(),
-        },
-        None => irc(Irc::RecoverLayers, profile.edition),
-    };
-    let layers = case.facts.layers.most.max(allowed);
-    let says = Said::new(super::key(rule)).with("layers", layers);
-    Some(saying(
-        rule,
-        says,
-        source,
-        Strength::Forbids,
-        case.facts.fact(question).stands_on(),
-    ))
+    let stands_on = case.facts.fact(question).stands_on();
+    Some(if by_amendment {
+        reason(
+            Rule::RecoverLayersHere,
+            profile::amendment(profile),
+            Strength::Forbids,
+        )
+        .with("allowed", allowed)
+        .on(stands_on)
+    } else {
+        reason(
+            Rule::RecoverTwoLayers,
+            case.code(Irc::RecoverLayers),
+            Strength::Forbids,
+        )
+        .with("layers", case.facts.layers.most.max(allowed))
+        .on(stands_on)
+    })
 }
 
-/// The base is wet or soft.
-pub fn base(case: &Case<'_>) -> Option<Reason> {
+/// The base is wet or soft (item 1).
+pub fn wet_base(case: &Case<'_>) -> Option<Reason> {
     case.because(
         Question::DeckWet,
-        "recover-wet-base",
-        irc(Irc::RecoverBase, case.as_of.rules.profile.edition),
+        Rule::RecoverWetBase,
+        case.code(Irc::RecoverBase),
         Strength::Forbids,
     )
 }
 
-/// The covering is one that no covering may be laid over.
-pub fn over_tile(case: &Case<'_>) -> Option<Reason> {
+/// The covering is one that no covering may be laid over (item 2).
+pub fn barred_base(case: &Case<'_>) -> Option<Reason> {
     case.because(
         Question::BarredBase,
-        "recover-barred-base",
-        irc(Irc::RecoverOverTile, case.as_of.rules.profile.edition),
+        Rule::RecoverBarredBase,
+        case.code(Irc::RecoverOverTile),
         Strength::Forbids,
     )
 }
 
-/// Hail exposure, in the editions that name it.
+/// Hail exposure (item 4), in the editions that have it.
 pub fn hail(case: &Case<'_>) -> Option<Reason> {
-    let profile = case.as_of.rules.profile;
-    hail_bars(profile).is_yes().then(|| {
-        reason(
-            "recover-hail",
-            irc(Irc::RecoverHail, profile.edition),
-            Strength::Forbids,
-            Vec::new(),
-        )
-    })
+    profile::hail_bars(case.as_of.rules.profile)
+        .is_yes()
+        .then(|| {
+            reason(
+                Rule::RecoverHail,
+                case.code(Irc::RecoverHail),
+                Strength::Forbids,
+            )
+        })
 }
 
 /// The slope is too low for shingles, old or new.
 pub fn shingle_slope(case: &Case<'_>) -> Option<Reason> {
     case.because(
         Question::TooLow,
-        "recover-too-low",
-        irc(Irc::ShingleSlope, case.as_of.rules.profile.edition),
+        Rule::RecoverTooLow,
+        case.code(Irc::ShingleSlope),
         Strength::Forbids,
     )
 }
 
-/// Every reason of judgement against a re-cover that no rule forbids.
+/// What judgement holds against a re-cover that no rule forbids.
 pub fn against(case: &Case<'_>) -> Vec<Reason> {
     let mut reasons: Vec<Reason> = [
-        (Question::NotFlat, "recover-not-flat"),
-        (Question::FlashingStays, "recover-flashing-stays"),
-        (Question::FrameWeak, "recover-frame-weak"),
-        (Question::MakerRefuses, "recover-maker-refuses"),
-        (Question::RebuiltStep, "recover-rebuilt-step"),
+        (Question::NotFlat, Rule::RecoverNotFlat),
+        (Question::FlashingStays, Rule::RecoverFlashingStays),
+        (Question::FrameWeak, Rule::RecoverFrameWeak),
+        (Question::MakerRefuses, Rule::RecoverMakerRefuses),
+        (Question::RebuiltStep, Rule::RecoverRebuiltStep),
     ]
     .into_iter()
     .filter_map(|(question, rule)| {
         case.because(question, rule, Source::Practice, Strength::Advises)
     })
     .collect();
-    if !case.situation.allowed.sells_recover {
-        reasons.push(reason(
-            "recover-not-sold",
-            Source::HousePolicy,
-            Strength::Forbids,
-            Vec::new(),
-        ));
-    }
-    reasons.push(reason(
-        "recover-advised-against",
+    reasons.extend(super::policy::sells_no_recover(case));
+    reasons.extend(not_known(case));
+    reasons.push(advised_against());
+    reasons.extend(adopted_text(case));
+    reasons
+}
+
+/// What must be known before a re-cover and is not.
+fn not_known(case: &Case<'_>) -> Option<Reason> {
+    let allowed = case.situation.allowed;
+    let layers = if allowed.layers >= 3 {
+        Question::ThreeLayers
+    } else {
+        Question::TwoLayers
+    };
+    let unknown: Vec<Said> = std::iter::once(layers)
+        .chain(RECOVER_NEEDS_NO)
+        .filter(|question| case.answers.get(*question).is_unknown())
+        .map(|question| Said::new(format!("{}.yes", question.key())))
+        .collect();
+    (allowed.sells_recover && !unknown.is_empty()).then(|| {
+        reason(Rule::RecoverNotKnown, Source::Evidence, Strength::Advises)
+            .with("questions", unknown)
+    })
+}
+
+/// Most roofers advise against it even where code allows it. Common practice, no source.
+pub fn advised_against() -> Reason {
+    reason(
+        Rule::RecoverAdvisedAgainst,
         Source::Practice,
         Strength::Advises,
-        Vec::new(),
-    ));
+    )
+}
+
+/// What lets a re-cover be sold: code allows it and every condition is known to hold.
+pub fn allowed(case: &Case<'_>) -> Vec<Reason> {
+    let mut reasons = vec![
+        reason(
+            Rule::RecoverAllowed,
+            case.code(Irc::RecoverAllowed),
+            Strength::Advises,
+        ),
+        // A second layer of at most 3 psf over one layer.
+        reason(
+            Rule::RecoverFrameExcepted,
+            document("IEBC", None, "706.2 exception 2"),
+            Strength::Advises,
+        ),
+        advised_against(),
+    ];
+    reasons.extend(adopted_text(case));
     reasons
+}
+
+/// The edition of 2024 changed the section, and its text was not to be had.
+pub fn adopted_text(case: &Case<'_>) -> Option<Reason> {
+    let edition = case.as_of.rules.profile.edition;
+    profile::text_not_seen(edition).then(|| {
+        reason(
+            Rule::CheckAdoptedText,
+            case.code(Irc::RecoverAllowed),
+            Strength::Advises,
+        )
+    })
+}
+
+/// Where layers alone bar it: what the bar does not reach (R908.3.1 of 2021).
+pub fn other_ways(case: &Case<'_>) -> Option<Reason> {
+    (case.as_of.rules.profile.edition >= Edition::E2021 && layers(case).is_some()).then(|| {
+        reason(
+            Rule::RecoverOtherWays,
+            case.code(Irc::RecoverAllowed),
+            Strength::Advises,
+        )
+    })
 }

@@ -1,6 +1,6 @@
 //! Our work waits where it depends on another trade's.
 
-use super::{Case, saying};
+use super::{Case, Completed, Rule, reason};
 use trade::ids::{PartId, SlopeId};
 use trade::verdict::{Course, LicensedTrade, Reason, Source, Step, Strength};
 use trade::words::Said;
@@ -26,13 +26,8 @@ pub fn settle(case: &Case<'_>, steps: &mut [Step]) {
 }
 
 fn waits_for(trade: LicensedTrade) -> Reason {
-    saying(
-        "waits-for-trade",
-        Said::new("reason-waits-for-trade").with("trade", Said::new(trade.key())),
-        Source::Practice,
-        Strength::Requires,
-        Vec::new(),
-    )
+    reason(Rule::WaitsForTrade, Source::Practice, Strength::Requires)
+        .with("trade", Said::new(format!("{}.who", trade.key())))
 }
 
 /// A cover for weeks waits for nobody.
