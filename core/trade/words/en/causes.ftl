@@ -9,6 +9,7 @@ cause-blistering = blisters in the shingles
 cause-broken = breakage
 cause-tile-or-slate-broken = broken slate or tile
 cause-rot = rot
+cause-ridge-mortar = mortar that has broken under the ridge tiles
 cause-metal-moves = metal that moves with heat and cold
 cause-paint-failed = paint that no longer protects the wood
 
@@ -83,6 +84,7 @@ cause-vent-blocked = a blocked vent
 cause-masonry-weathered = mortar worn away by the weather
 cause-masonry-soaked = brick that takes in water
 cause-crown-cracked = a cracked chimney crown
+cause-chimney-cap = a flue without a firm cap
 cause-chimney-foot = a chimney that no longer stands firm
 cause-flue-liner = a damaged flue liner
 cause-chase-cover = a chimney cover that leaks or holds water
