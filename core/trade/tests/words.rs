@@ -89,7 +89,7 @@ fn wanted() -> BTreeSet<String> {
     catalogue
         .kinds()
         .iter()
-        .for_each(|kind| want(&kind.key.message(), &["look"]));
+        .for_each(|kind| want(&kind.key.message(), &["what", "look"]));
     catalogue
         .remedies()
         .iter()
@@ -200,7 +200,9 @@ fn is_sentence(key: &str) -> bool {
         return false;
     };
     match attribute {
-        "what" => !message.starts_with("when-") && !message.starts_with("not-seen-"),
+        "what" => !["when-", "not-seen-", "scope-"]
+            .iter()
+            .any(|phrase| message.starts_with(phrase)),
         "why" | "water" | "photo" | "look" | "how" => true,
         "ask" => message.starts_with("safety-"),
         _ => false,
@@ -289,6 +291,20 @@ fn no_jargon() {
     }
 }
 
+/// A roofer says course, an owner says row; what goes into a letter says row.
+#[test]
+fn an_owner_reads_rows_and_not_courses() {
+    for (key, text) in texts() {
+        let (message, attribute) = key.split_once('.').unwrap_or((&key, ""));
+        let noun = ["defect-", "remedy-", "kind-"]
+            .iter()
+            .any(|prefix| message.starts_with(prefix));
+        if noun && ["what", "why", "water"].contains(&attribute) {
+            assert!(!text.to_lowercase().contains("course"), "{key}: {text}");
+        }
+    }
+}
+
 /// A letter states facts; it does not frighten.
 #[test]
 fn no_scare_talk() {
@@ -338,7 +354,7 @@ const SOURCES: &[(&str, &str, &str)] = &[
     ),
     (
         "defect-nails-wrong-kind.what",
-        "12 gauge or have heads smaller than 3/8 inch",
+        "12 gauge, which is 0.105 inch, or have heads smaller than 3/8 inch",
         "IRC R905.2.5",
     ),
     (

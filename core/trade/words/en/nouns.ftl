@@ -242,11 +242,11 @@ role-former-owner = Former owner
 
 # --- what a visit sets out to do
 scope-request-only = Only what was asked
-    .what = Only the part that the caller asked about.
+    .what = only the part that the caller asked about
 scope-quick-look = Quick look
-    .what = The parts that leak most.
+    .what = the parts that leak most
 scope-whole-roof = Whole roof
-    .what = Every part of the roof, and the attic.
+    .what = every part of the roof, and the attic
 
 # --- when water shows inside
 wet-when-any-rain = In any rain

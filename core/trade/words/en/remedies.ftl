@@ -26,7 +26,7 @@ remedy-clean-hood = Hood and duct cleaned
 remedy-clear-vent = Vent cleared
     .what = The vent is cleaned or freed of insulation until air passes.
 remedy-clear-intake = Air path at the eave opened
-    .what = The openings are cleaned, and baffles keep the insulation away from the deck.
+    .what = The openings are cleaned, and spacers keep the insulation away from the deck.
 remedy-new-strainer = New strainer
     .what = A new basket is set over the drain.
 remedy-new-vent-screen = New vent screen
@@ -58,11 +58,11 @@ remedy-secure-loose = Loose piece secured
 
 # --- repair: the covering
 remedy-replace-shingles = Replacement shingles
-    .what = The bad shingles are taken out and new ones of the same size are woven in and nailed under the course above.
+    .what = The bad shingles are taken out and new ones of the same size are woven in and nailed under the row above.
 remedy-renail = Renailing
-    .what = The wrong nails are pulled, their holes sealed under the course above, and new nails set in the right line.
+    .what = The wrong nails are pulled, their holes sealed under the row above, and new nails set in the right line.
 remedy-rebuild-section = Section laid anew
-    .what = The section is taken up and laid again in straight, even courses, woven into the rest.
+    .what = The section is taken up and laid again in straight, even rows, woven into the rest.
 remedy-reset-tile-slate = Slate or tile set anew
     .what = Broken or slipped pieces are replaced or put back and fastened with a hook or a new nail.
 remedy-replace-wood = New wood shingles set in
@@ -118,7 +118,7 @@ remedy-new-drain = New drain
 
 # --- repair: valleys
 remedy-new-valley = Valley built anew
-    .what = The shingles on both sides are opened, a new lining is laid, and clean courses are brought back to it.
+    .what = The shingles on both sides are opened, a new lining is laid, and clean rows are brought back to it.
 
 # --- repair: pipes and hoods
 remedy-new-boot = New pipe boot
@@ -150,13 +150,13 @@ remedy-new-chase-cover = New chimney top cover
 
 # --- repair: flashings at walls and skylights
 remedy-new-step-flashing = New step flashing
-    .what = At each course a bent metal piece is woven in between shingle and wall, behind the siding.
+    .what = At each row a bent metal piece is woven in between shingle and wall, behind the siding.
 remedy-new-head-flashing = New head flashing
-    .what = A bent metal strip is set behind the wall covering and over the top course, without nails through its face.
+    .what = A bent metal strip is set behind the wall covering and over the top row, without nails through its face.
 remedy-new-kickout = New kick-out flashing
     .what = A bent piece is set at the end of the eave that turns the water out of the wall and into the gutter.
 remedy-new-skylight-flashing = New skylight flashing
-    .what = Foot, sides and head of the skylight get new metal, woven into the courses.
+    .what = Foot, sides and head of the skylight get new metal, woven into the rows.
 remedy-new-skylight = New skylight
     .what = The skylight is replaced together with its flashing.
 remedy-new-glass = New glass or dome
@@ -194,11 +194,11 @@ remedy-balance-vents = One kind of upper vent
 
 # --- repair: what is fastened to the roof
 remedy-reflash-mount = Mount set anew with flashing
-    .what = The bracket is bolted into a rafter over a metal plate that is lapped into the course above.
+    .what = The bracket is bolted into a rafter over a metal plate that is lapped into the row above.
 remedy-remove-mount = Mount taken off, holes closed
     .what = The bracket is taken away, and its holes are closed with wood and shingles.
 remedy-new-snow-guard = New snow guard
-    .what = Snow guards are set into the courses and fastened to the frame.
+    .what = Snow guards are set into the rows and fastened to the frame.
 remedy-remove-and-reset-panels = Panels off and on again
     .what = The panels are taken off by their installer, the roof is laid new, and the panels go back on new mounts.
 

@@ -43,7 +43,7 @@ defect-snow-guard-missing = No snow guard where needed
 
 # --- misbuilt
 defect-mount-not-flashed = Mount without flashing
-    .what = The bracket was screwed straight onto the shingles with sealant under it, with no metal lapped into the course above.
+    .what = The bracket was screwed straight onto the shingles with sealant under it, with no metal lapped into the row above.
     .why = It depends on the sealant alone, which lasts a few years.
     .water = Water gets under the bracket and runs down its screws.
     .photo = The foot of the bracket and the shingles above it, close up.

@@ -2,7 +2,7 @@
 
 # --- split
 defect-deck-delaminated = Sheathing coming apart
-    .what = The plies or flakes of the wood panels have come apart, and the panel is swollen and weak.
+    .what = The layers or flakes of the wood panels have come apart, and the panel is swollen and weak.
     .why = It no longer holds nails and bends underfoot. It does not become firm again by drying.
     .water = Water has been coming in here, or damp air has condensed here for years.
     .photo = The edge or underside of the panel with its open plies, close up.

@@ -21,14 +21,14 @@ defect-tarp-left = Old tarp still on the roof
 
 # --- missing
 defect-repair-unfinished = Repair left unfinished
-    .what = An earlier repair was begun and not closed: courses or caps are missing, or edges lie open.
+    .what = An earlier repair was begun and not closed: rows or caps are missing, or edges lie open.
     .why = What was opened is worse off than before.
     .water = Rain gets in where it was left open.
     .photo = The whole place, and each open edge close up.
 
 # --- misbuilt
 defect-patch-lapped-wrong = Patch not woven in
-    .what = The top edge of the patch lies on the shingles and not under the course above.
+    .what = The top edge of the patch lies on the shingles and not under the row above.
     .why = Everything on a roof laps downhill. A patch laid on top leads the water under itself.
     .water = Water runs down and in under the top edge of the patch.
     .photo = The top edge of the patch close up, with the course above it.
@@ -39,7 +39,7 @@ defect-patch-nailed-through = Patch nailed through its face
     .photo = The bare heads close up, and how many there are.
 defect-patch-mismatched = Patch of another size
     .what = The new shingles differ in height or thickness from those around them.
-    .why = Courses and glue strips do not meet, so edges stand up.
+    .why = Rows and glue strips do not meet, so edges stand up.
     .water = Wind-driven rain gets in under the raised edges.
     .photo = The patch with old shingles beside it, and a tape on both.
 defect-nails-left-lying = Nails left on the roof
