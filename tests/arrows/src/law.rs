@@ -18,7 +18,8 @@ pub const MAY_USE: &[(&str, &[&str])] = &[
     ),
     ("screens", &["trade", "acts"]),
     ("bindings", &["screens", "acts", "trade"]),
-    ("desk", &["screens", "acts", "trade"]),
+    ("fixtures", &["trade"]),
+    ("desk", &["screens", "acts", "trade", "fixtures"]),
 ];
 
 /// Rooms, or single modules of a room, that know no file, clock, network or random source.
