@@ -1,4 +1,4 @@
-//! The arrows as text: a room a paragraph, a module a line.
+//! The arrows as text: a room a paragraph, and in it a line for each module and each room whose modules it names.
 
 use crate::rooms::Room;
 use crate::source::{ROOT, Segments};
@@ -8,7 +8,7 @@ use std::fmt::Write;
 /// A module of a room.
 type Place = (String, String);
 
-const HEADING: &str = "# Who uses whom: each room with the rooms it uses, then its modules with the modules they name.\n\
+const HEADING: &str = "# Who uses whom: each room with the rooms it uses, then each of its modules with the modules it names.\n\
                        # Written by `./dev arrows --accept`; a new line here is a change to look over.\n";
 
 /// All arrows.
@@ -16,24 +16,36 @@ pub fn arrows(rooms: &[Room]) -> String {
     let mut text = HEADING.to_owned();
     for room in rooms {
         let uses: Vec<_> = room.uses.iter().map(String::as_str).collect();
-        let _ = writeln!(text, "\n{} -> {}", room.name, or_nothing(&uses.join(", ")));
+        let uses = if uses.is_empty() {
+            "nothing of ours".to_owned()
+        } else {
+            uses.join(", ")
+        };
+        let _ = writeln!(text, "\n{} -> {uses}", room.name);
         let arrows = of(room, rooms);
         for (module, used) in &arrows {
-            let _ = writeln!(text, "  {module}: {}", or_nothing(&list(room, used)));
+            for (to, modules) in by_room(used) {
+                let _ = writeln!(
+                    text,
+                    "{}::{module} -> {to}: {}",
+                    room.name,
+                    modules.join(", ")
+                );
+            }
         }
         for (one, other) in rounds(room, &arrows) {
-            let _ = writeln!(text, "  each other: {one}, {other}");
+            let _ = writeln!(text, "{}: {one} and {other} name each other", room.name);
         }
     }
     text
 }
 
-fn or_nothing(list: &str) -> &str {
-    if list.is_empty() {
-        "nothing of ours"
-    } else {
-        list
+fn by_room(used: &BTreeSet<Place>) -> BTreeMap<&str, Vec<&str>> {
+    let mut found: BTreeMap<&str, Vec<&str>> = BTreeMap::new();
+    for (room, module) in used {
+        found.entry(room).or_default().push(module);
     }
+    found
 }
 
 /// What each module of a room names, itself left out.
@@ -57,28 +69,14 @@ fn of(room: &Room, rooms: &[Room]) -> BTreeMap<String, BTreeSet<Place>> {
 fn place(path: &Segments, from: &Room, rooms: &[Room]) -> Option<Place> {
     let room = match path.first()?.as_str() {
         "crate" => from,
-        name => rooms.iter().find(|room| room.name == name)?,
+        name if name == from.name || from.uses.contains(name) => {
+            rooms.iter().find(|room| room.name == name)?
+        }
+        _ => return None,
     };
     let name = path.get(1)?.as_str();
     let module = if room.has(name) { name } else { ROOT };
     Some((room.name.clone(), module.to_owned()))
-}
-
-/// Own modules by their names, others' after the name of their room.
-fn list(room: &Room, used: &BTreeSet<Place>) -> String {
-    let mut by_room: BTreeMap<&str, Vec<&str>> = BTreeMap::new();
-    for (name, module) in used {
-        by_room.entry(name).or_default().push(module);
-    }
-    let own = by_room.remove(room.name.as_str()).unwrap_or_default();
-    let others = by_room
-        .iter()
-        .map(|(name, modules)| format!("{name}::{{{}}}", modules.join(", ")));
-    own.into_iter()
-        .map(str::to_owned)
-        .chain(others)
-        .collect::<Vec<_>>()
-        .join(", ")
 }
 
 /// Pairs of modules that name each other.
