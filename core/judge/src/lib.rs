@@ -4,13 +4,14 @@
 //!   ([`faults`]), answers the questions of fact ([`facts`], [`layers`]), decides the main course ([`course`]) and the look
 //!   that would change it ([`next_look`]), and gives each step its reasons ([`rules`]).
 //! - [`threads`]: what became of each part since its last real mark, and [`second_look()`]: which of them a visit must answer.
-//!   [`standing`] says the same between visits.
+//!   [`standing`] says the same between visits, and [`doorstep()`] what one address tells before the climb.
 //!
 //! Facts in, reasons out: this room knows no file, clock, network or random source.
 
 pub mod as_of;
 pub mod course;
 mod covering;
+mod doorstep;
 pub mod facts;
 pub mod faults;
 pub mod installer;
@@ -27,6 +28,7 @@ mod thread;
 mod verdict;
 mod why;
 
+pub use doorstep::doorstep;
 pub use second_look::{must_answer, second_look};
 pub use thread::{patches_on, standing, threads};
 pub use verdict::verdict;

@@ -148,10 +148,13 @@ fn whose(since: &Since<'_>, became: Became, patches: &[Patch]) -> Option<By> {
 }
 
 fn callback(present: &Present<'_, '_>) -> Option<By> {
-    let look = present.now.filter(|_| present.story.counts(present.sight))?;
+    let look = present
+        .now
+        .filter(|_| present.story.counts(present.sight))?;
     let mut cures = present.story.cures.clone();
     cures.extend(present.story.cures_in(present.since));
-    present.story
+    present
+        .story
         .callback_at(&cures, present.shown, look.visit.on)
         .map(|work| work.by)
 }

@@ -31,7 +31,9 @@ fn came_back(record: &Record<'_>, known: &Known<'_>) -> Option<Line> {
 /// A cure of ours within the years that house policy gives it, on a part that the caller may mean.
 fn may_be(record: &Record<'_>, known: &Known<'_>) -> Option<Line> {
     let story = &known.standing.story;
-    let leaking = record.request.is_some_and(|request| request.leaking.is_yes());
+    let leaking = record
+        .request
+        .is_some_and(|request| request.leaking.is_yes());
     let meant = if record.asks().is_empty() {
         leaking
     } else {

@@ -23,10 +23,7 @@ fn is_news(record: &Record<'_>, work: &Work) -> bool {
         let since = &known.standing.since;
         since.all.iter().any(|done| done.work.id == work.id)
     });
-    unseen
-        || record
-            .last_visit()
-            .is_none_or(|visit| work.when > visit.on)
+    unseen || record.last_visit().is_none_or(|visit| work.when > visit.on)
 }
 
 fn line(record: &Record<'_>, work: &Work) -> Option<Line> {

@@ -75,6 +75,14 @@ impl<'a> Pharmacy<'a> {
             .any(|seen| self.effect(seen, remedy).is_some())
     }
 
+    /// Whether a remedy makes a cause worse.
+    pub fn worsens(self, finding: &Finding, remedy: &RemedyKey) -> bool {
+        finding
+            .defects
+            .iter()
+            .any(|seen| self.effect(seen, remedy) == Some(&Effect::Worsens))
+    }
+
     /// Whether a remedy cures a defect.
     pub fn cures(self, seen: &DefectSeen, remedy: &RemedyKey) -> bool {
         self.effect(seen, remedy) == Some(&Effect::Cures)

@@ -158,6 +158,11 @@ impl<'a> Story<'a> {
         story
     }
 
+    /// Every work that touches the part, oldest first.
+    pub fn works(&self) -> impl Iterator<Item = &Touched<'a>> {
+        self.touched.iter()
+    }
+
     /// Which remedy does what on this part.
     pub fn pharmacy(&self) -> Pharmacy<'a> {
         Pharmacy {

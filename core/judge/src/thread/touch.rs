@@ -5,7 +5,7 @@ use trade::property::Part;
 use trade::work::{Did, Work, WorkOn};
 
 /// The remedy that lays a new covering over the old one: what lies beneath is hidden, not renewed.
-const LAID_OVER: &str = "recover";
+pub(crate) const LAID_OVER: &str = "recover";
 
 /// What a work does to a part.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
