@@ -20,6 +20,18 @@ pub enum Sight {
     Close,
 }
 
+/// What was found of water and its way in.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Water {
+    /// No fresh trace, and no fault through which it can come.
+    #[default]
+    NothingFound,
+    /// Fresh traces, and no fault through which it can come.
+    Traced,
+    /// A fault through which it can come.
+    WayInFound,
+}
+
 /// What the marks call for.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 #[allow(clippy::struct_excessive_bools)] // five independent yes-or-no facts about the faults
@@ -56,8 +68,8 @@ pub struct Situation {
     pub sight: Sight,
     /// What the marks call for.
     pub needs: Needs,
-    /// Whether a fault was found through which water can come.
-    pub explained: bool,
+    /// What was found of water.
+    pub water: Water,
     /// Whether some field of covering is wearing out.
     pub field_worn: bool,
     /// Whether the owner needs the roof to last.
@@ -84,7 +96,7 @@ pub enum Ground {
 }
 
 /// Whatever else is wrong, these are past repairing.
-const PAST_REPAIR: [Question; 4] = [
+pub const PAST_REPAIR: [Question; 4] = [
     Question::CoveringDone,
     Question::DeckWetBroad,
     Question::RebuiltStep,
@@ -164,15 +176,15 @@ pub fn course(situation: &Situation, ask: &dyn Fn(Question) -> Answer) -> Course
     if situation.sight != Sight::Close && !ask(Question::CoveringDone).is_no() {
         return Course::LookFirst;
     }
+    if is_unexplained(situation, ask) {
+        return Course::LookFirst;
+    }
     if needs_repair(situation, ask) {
         return if against_this_repair(situation, ask).next().is_some() {
             new_covering(situation, ask)
         } else {
             Course::Repair
         };
-    }
-    if !situation.explained && ask(Question::WaterComesIn).is_yes() {
-        return Course::LookFirst;
     }
     if situation.needs.upkeep {
         return Course::Maintain;
@@ -181,6 +193,15 @@ pub fn course(situation: &Situation, ask: &dyn Fn(Question) -> Answer) -> Course
         Course::Leave
     } else {
         Course::LookFirst
+    }
+}
+
+/// Water comes in, or did lately, and nothing that was seen explains it: the cause is found first.
+fn is_unexplained(situation: &Situation, ask: &dyn Fn(Question) -> Answer) -> bool {
+    match situation.water {
+        Water::WayInFound => false,
+        Water::Traced => true,
+        Water::NothingFound => ask(Question::WaterComesIn).is_yes(),
     }
 }
 

@@ -427,9 +427,7 @@ fn resolve(as_of: &AsOf<'_>, question: Question, evidence: &[Evidence]) -> Fact 
 
 /// Whether every slope in scope, and every part in scope that can show it, was cleared.
 fn nothing_left_to_look_at(as_of: &AsOf<'_>, question: Question, no: &[Evidence]) -> bool {
-    let asked_elsewhere =
-        as_of.rules.catalogue.stop_for(question).is_none() && !is_of_layers(question);
-    if asked_elsewhere {
+    if as_of.rules.catalogue.stop_for(question).is_none() {
         return true;
     }
     let every_slope = as_of.slopes().iter().all(|slope| {
@@ -445,27 +443,10 @@ fn nothing_left_to_look_at(as_of: &AsOf<'_>, question: Question, no: &[Evidence]
     every_slope && every_part
 }
 
-fn is_of_layers(question: Question) -> bool {
-    matches!(
-        question,
-        Question::TwoLayers | Question::ThreeLayers | Question::BarredBase | Question::Asbestos
-    )
-}
-
-/// Counts from the record itself: once all was seen closely, no more places and no more patches are known than these.
+/// Counted from the record itself: no more patches are known than these.
 fn settle_counted(facts: &mut BTreeMap<Question, Fact>) {
-    let seen_closely = facts[&Question::CoveringDone].answer.is_no();
-    let mut settle = |question: Question, evidence: Vec<Evidence>| {
-        let fact = facts.entry(question).or_default();
-        if fact.answer.is_unknown() {
-            *fact = Fact {
-                answer: Answer::No,
-                evidence,
-            };
-        }
-    };
-    settle(Question::PatchedOften, Vec::new());
-    if seen_closely {
-        settle(Question::ManyPlaces, Vec::new());
+    let fact = facts.entry(Question::PatchedOften).or_default();
+    if fact.answer.is_unknown() {
+        fact.answer = Answer::No;
     }
 }

@@ -1,10 +1,14 @@
 //! What is wrong, part by part, and what would put it right.
 
 use crate::as_of::{AsOf, Standing};
+use crate::course::PAST_REPAIR;
 use trade::catalogue::{Catalogue, CoveredAnew, Defect, Effect, Kind, RemedyKey, RemedySize};
 use trade::mark::{Extent, Mark, Rung, Seen};
 use trade::property::Part;
 use trade::verdict::{LicensedTrade, Question, When};
+
+/// The remedy that traces a leak.
+const FIND_THE_LEAK: &str = "find-the-leak";
 
 /// One thing wrong with one part.
 #[derive(Clone, Debug)]
@@ -58,23 +62,48 @@ impl Fault<'_> {
         OF_SHINGLES.contains(&self.part.kind.as_str())
     }
 
-    /// Whether it is failing and a new covering alone cures it, though it answers no question of its own.
+    /// Whether it is failing and a new covering alone cures it, though that is no ground of its own.
     pub fn only_a_covering_cures(&self) -> bool {
         self.size == RemedySize::Covering
             && self.rung >= Rung::Failing
-            && self
-                .defect
-                .is_some_and(|defect| defect.rung >= Rung::Failing && defect.signs.is_empty())
+            && self.defect.is_some_and(|defect| {
+                defect.rung >= Rung::Failing
+                    && !defect
+                        .signs
+                        .iter()
+                        .any(|question| PAST_REPAIR.contains(question))
+            })
     }
 
-    /// Whether it is this firm's to repair.
+    /// Whether it only shows water whose way in is still to be traced.
+    pub fn is_trace(&self) -> bool {
+        self.remedy
+            .as_ref()
+            .is_some_and(|remedy| remedy.as_str() == FIND_THE_LEAK)
+    }
+
+    /// Whether it is this firm's to repair. An old trace of water is followed up with the upkeep.
     pub fn is_ours_to_repair(&self) -> bool {
-        self.size == RemedySize::Repair && self.trade.is_none()
+        self.size == RemedySize::Repair && self.trade.is_none() && !self.is_old_trace()
     }
 
     /// Whether it is upkeep that this firm does.
     pub fn is_upkeep(&self) -> bool {
-        matches!(self.size, RemedySize::Upkeep | RemedySize::MakeSafe) && self.trade.is_none()
+        let small = matches!(self.size, RemedySize::Upkeep | RemedySize::MakeSafe);
+        self.trade.is_none() && (small || self.is_old_trace())
+    }
+
+    fn is_old_trace(&self) -> bool {
+        self.is_trace() && self.rung < Rung::Failing
+    }
+
+    /// Whether water can come in through it: a wet deck or a drip in the attic only shows that it did.
+    pub fn lets_water_in(&self) -> bool {
+        let shows_only = matches!(self.part.kind.as_str(), "deck")
+            || self
+                .kind
+                .is_some_and(|kind| matches!(kind.stop.as_str(), "attic" | "ground"));
+        !shows_only && !self.is_trace() && (self.rung >= Rung::Failing || self.opens())
     }
 
     /// Whether another trade must do the work.
@@ -162,7 +191,7 @@ fn of_part<'a>(standing: &Standing<'a>, catalogue: &'a Catalogue) -> Vec<Fault<'
         .iter()
         .filter_map(|found| {
             let defect = catalogue.defect(&found.defect)?;
-            let remedy = remedy_for(standing, defect);
+            let remedy = remedy_for(standing, defect, catalogue);
             let size = size_of(catalogue, remedy.as_ref());
             Some(Fault {
                 part: standing.part,
@@ -197,17 +226,25 @@ fn unnamed<'a>(standing: &Standing<'a>, catalogue: &Catalogue) -> Fault<'a> {
     }
 }
 
-/// The cure advised on the mark, else the catalogue's best on such a part. A stopgap advised is no cure.
-fn remedy_for(standing: &Standing<'_>, defect: &Defect) -> Option<RemedyKey> {
+/// The cure advised on the mark, else the catalogue's best on such a part. A stopgap advised is no cure; and what is failing
+/// and can be repaired is repaired, though a new covering would be best.
+fn remedy_for(
+    standing: &Standing<'_>,
+    defect: &Defect,
+    catalogue: &Catalogue,
+) -> Option<RemedyKey> {
     let kind = &standing.part.kind;
-    let cures = |remedy: &&RemedyKey| defect.effect_on(kind, remedy) == Some(&Effect::Cures);
-    standing
-        .mark
-        .advised
-        .iter()
-        .find(cures)
-        .or_else(|| defect.cures_on(kind).next())
-        .cloned()
+    let is_cure = |remedy: &&RemedyKey| defect.effect_on(kind, remedy) == Some(&Effect::Cures);
+    if let Some(advised) = standing.mark.advised.iter().find(is_cure) {
+        return Some(advised.clone());
+    }
+    let is_repair = |remedy: &&RemedyKey| size_of(catalogue, Some(remedy)) != RemedySize::Covering;
+    let best = defect.cures_on(kind).next();
+    let repair = defect
+        .cures_on(kind)
+        .find(is_repair)
+        .filter(|_| defect.rung >= Rung::Failing);
+    repair.or(best).cloned()
 }
 
 fn size_of(catalogue: &Catalogue, remedy: Option<&RemedyKey>) -> RemedySize {

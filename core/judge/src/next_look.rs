@@ -8,7 +8,7 @@ use crate::course::{Situation, course_and_owed};
 use crate::facts::{Answers, IMPLIED};
 use std::collections::BTreeSet;
 use trade::answer::Answer;
-use trade::catalogue::{Catalogue, StopKey};
+use trade::catalogue::Catalogue;
 use trade::verdict::{Course, LookAt, NextLook, Question};
 
 /// One supposed answer.
@@ -65,19 +65,10 @@ pub fn cost(supposed: &BTreeSet<Supposed>, turns_to: Course, catalogue: &Catalog
     )
 }
 
-/// The stop at which a question is settled. What is counted or worked out is settled where its parts lie.
-pub fn stop_of(question: Question, catalogue: &Catalogue) -> Option<&StopKey> {
-    let settled_with = match question {
-        Question::ManyPlaces | Question::OpenToRain => Question::CoveringDone,
-        Question::BarredBase => Question::TwoLayers,
-        other => other,
-    };
-    catalogue.stop_for(settled_with)
-}
-
 fn place_on_walk(question: Question, catalogue: &Catalogue) -> usize {
     let stops = catalogue.stops();
-    stop_of(question, catalogue)
+    catalogue
+        .stop_for(question)
         .and_then(|key| stops.iter().position(|stop| &stop.key == key))
         .unwrap_or(stops.len())
 }
@@ -87,7 +78,7 @@ fn looks_at(supposed: &BTreeSet<Supposed>, catalogue: &Catalogue) -> Vec<LookAt>
         .iter()
         .map(|(question, answer)| LookAt {
             question: *question,
-            stop: stop_of(*question, catalogue).cloned(),
+            stop: catalogue.stop_for(*question).cloned(),
             answer: *answer,
         })
         .collect();

@@ -80,8 +80,7 @@ fn old_flashings(case: &Case<'_>, decision: &Decision) -> Option<Refused> {
     })
 }
 
-/// Sealant where a cause needs more: said where the caller asked for it, where it was tried before, or where it lies
-/// there in place of the right thing.
+/// Sealant where a leak needs more, and whatever the caller asked for that does not cure.
 fn sealant_alone(case: &Case<'_>, decision: &Decision) -> Option<Refused> {
     if decision.course == Course::LookFirst {
         return None;
@@ -90,6 +89,7 @@ fn sealant_alone(case: &Case<'_>, decision: &Decision) -> Option<Refused> {
     let held_off: Vec<StandsOn> = case
         .faults
         .iter()
+        .filter(|fault| fault.is_ours_to_repair() && fault.lets_water_in())
         .filter(|fault| effect(fault, &RemedyKey::from(SEALANT)).is_some_and(is_no_cure))
         .map(|fault| StandsOn::Mark(fault.mark.id))
         .collect();

@@ -1,7 +1,7 @@
 //! What the main course depends on besides the answers, read from the record.
 
 use crate::as_of::AsOf;
-use crate::course::{Allowed, Needs, Situation};
+use crate::course::{Allowed, Needs, Situation, Water};
 use crate::facts::Facts;
 use crate::faults::Fault;
 use crate::installer::{self, Recent};
@@ -13,7 +13,11 @@ use trade::work::By;
 
 /// Reads the situation.
 pub fn read(as_of: &AsOf<'_>, faults: &[Fault<'_>], facts: &Facts) -> Situation {
-    let repairs = || faults.iter().filter(|fault| fault.is_ours_to_repair());
+    let repairs = || {
+        faults
+            .iter()
+            .filter(|fault| fault.is_ours_to_repair() && !fault.is_trace())
+    };
     Situation {
         sight: as_of.sight(),
         needs: Needs {
@@ -23,9 +27,7 @@ pub fn read(as_of: &AsOf<'_>, faults: &[Fault<'_>], facts: &Facts) -> Situation 
             matches: repairs().any(Fault::needs_a_match),
             covering: faults.iter().any(Fault::only_a_covering_cures),
         },
-        explained: faults
-            .iter()
-            .any(|fault| fault.rung >= Rung::Failing || fault.opens()),
+        water: water(faults),
         field_worn: field_worn(as_of, faults),
         must_last: as_of.visit.request.must_last,
         installer_answers: installer_answers(as_of, faults),
@@ -36,6 +38,17 @@ pub fn read(as_of: &AsOf<'_>, faults: &[Fault<'_>], facts: &Facts) -> Situation 
             hail_bars: profile::hail_bars(as_of.rules.profile),
             no_repair_layers: as_of.rules.policy.no_repair_layers,
         },
+    }
+}
+
+fn water(faults: &[Fault<'_>]) -> Water {
+    let is_fresh_trace = |fault: &Fault<'_>| fault.is_trace() && fault.rung >= Rung::Failing;
+    if faults.iter().any(Fault::lets_water_in) {
+        Water::WayInFound
+    } else if faults.iter().any(is_fresh_trace) {
+        Water::Traced
+    } else {
+        Water::NothingFound
     }
 }
 

@@ -1,6 +1,6 @@
 //! The steps of a verdict, in order of time.
 
-use crate::course::{Decision, Ground, Sight};
+use crate::course::{Decision, Ground, Sight, Water};
 use crate::covering::NewCovering;
 use crate::faults::Fault;
 use crate::rules::{Case, Completed, Found, Rule, against, needed, reason, recover, waits};
@@ -205,16 +205,27 @@ fn leave(case: &Case<'_>, today: Date) -> Step {
 
 fn look_first(case: &Case<'_>) -> Step {
     let water = case.answers.get(Question::WaterComesIn).is_yes();
+    let traces: Vec<Task> = case
+        .faults
+        .iter()
+        .filter(|fault| fault.is_trace())
+        .map(task)
+        .collect();
+    let unexplained = match case.situation.water {
+        Water::WayInFound => false,
+        Water::Traced => true,
+        Water::NothingFound => water,
+    };
     let rule = match case.situation.sight {
         Sight::Nothing => Rule::LookNothingSeen,
         Sight::Afar => Rule::LookSeenFromAfar,
-        Sight::Close if water => Rule::LookWaterUnexplained,
+        Sight::Close if unexplained => Rule::LookWaterUnexplained,
         Sight::Close => Rule::LookCoveringNotSeen,
     };
     Step {
         when: if water { When::Now } else { When::ThisSeason },
         course: Course::LookFirst,
-        tasks: Vec::new(),
+        tasks: each_once(traces),
         until: None,
         reasons: vec![reason(rule, Source::Evidence, Strength::Requires).on(vec![case.visit()])],
     }
@@ -254,7 +265,8 @@ fn by_time(
             Course::Repair => fault.is_ours_to_repair(),
             _ => fault.is_upkeep(),
         };
-        if ours && !covering.is_some_and(|covering| covering.takes_along(fault)) {
+        let traced_first = decision.course == Course::LookFirst && fault.is_trace();
+        if ours && !traced_first && !covering.is_some_and(|covering| covering.takes_along(fault)) {
             times
                 .entry(time_of(fault, course, safe))
                 .or_default()

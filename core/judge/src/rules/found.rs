@@ -4,6 +4,7 @@ use super::sections::Irc;
 use super::{Case, Completed, Found, Rule, chimney, flashing, reason, vents};
 use crate::faults::Fault;
 use trade::firm::Edition;
+use trade::mark::MeasureOf;
 use trade::verdict::{Reason, Source, StandsOn, Strength};
 
 /// Everything found, by part and rule.
@@ -19,19 +20,38 @@ pub fn about_parts(case: &Case<'_>) -> Vec<Found> {
     found
 }
 
-/// What code says of a defect that was built in, by its cause.
+/// What code says of a defect, by its cause. What a measure of the same part says already is not said twice.
 fn by_cause(case: &Case<'_>, fault: &Fault<'_>) -> Option<Found> {
     let edition = case.as_of.rules.profile.edition;
-    let defect = fault.defect?;
-    let reason = match defect.cause.as_str() {
-        "kickout" => kick_out(case, edition),
-        "edge-metal-missing" => drip_edge(case, edition),
-        "nailing" => reason(Rule::Nails, case.code(Irc::NailCount), Strength::Requires)
-            .with("nails", super::shingles::NAILS_A_SHINGLE),
-        "flashing-missing" | "sealant-in-place-of-flashing" | "flashing-does-not-lap"
-            if fault.part.kind.as_str() == "sidewall-flashing" =>
+    let requires = |rule, section| reason(rule, case.code(section), Strength::Requires);
+    let kind = fault.part.kind.as_str();
+    let reason = match (fault.defect?.cause.as_str(), kind) {
+        ("kickout", _) => kick_out(case, edition),
+        ("edge-metal-missing", _) => drip_edge(case, edition),
+        ("nailing", _) => {
+            requires(Rule::Nails, Irc::NailCount).with("nails", super::shingles::NAILS_A_SHINGLE)
+        }
+        (
+            "flashing-missing" | "sealant-in-place-of-flashing" | "does-not-lap",
+            "sidewall-flashing",
+        ) => sidewall(case, edition),
+        ("cricket", _) => requires(Rule::CricketWanted, Irc::Cricket),
+        ("vent-height", "masonry-chimney" | "prefab-chimney")
+            if !was_measured(fault, MeasureOf::Height) =>
         {
-            sidewall(case, edition)
+            requires(Rule::ChimneyHeight, Irc::ChimneyHeight)
+                .with("least", chimney::LEAST_HEIGHT)
+                .with("above", chimney::ABOVE_NEAR)
+                .with("near", chimney::NEAR)
+        }
+        ("air-in" | "air-out", _) => requires(Rule::AtticAir, Irc::VentArea),
+        ("intake-closed", _) => {
+            requires(Rule::AirSpace, Irc::AirSpace).with("space", super::ventilation::AIR_SPACE)
+        }
+        ("membrane-single", _) => requires(Rule::UnderlaymentLow, Irc::Underlayment),
+        ("ice-barrier", _) if case.as_of.rules.profile.ice_barrier.is_yes() => {
+            requires(Rule::IceBarrierMissing, Irc::IceBarrier)
+                .with("inside", super::shingles::ICE_BARRIER_INSIDE)
         }
         _ => return None,
     };
@@ -39,6 +59,10 @@ fn by_cause(case: &Case<'_>, fault: &Fault<'_>) -> Option<Found> {
         part: fault.part.id,
         reason: reason.on(vec![StandsOn::Mark(fault.mark.id)]),
     })
+}
+
+fn was_measured(fault: &Fault<'_>, of: MeasureOf) -> bool {
+    fault.mark.measure(of).is_some()
 }
 
 /// Step flashing only up to 2009, step or continuous after.

@@ -126,10 +126,16 @@ rules! {
     IceBarrier = "ice-barrier",
     /// Ice barrier, pitch or overhang not measured.
     IceBarrierUnmeasured = "ice-barrier-unmeasured",
+    /// Ice barrier is called for here.
+    IceBarrierMissing = "ice-barrier-missing",
+    /// Underlayment on a low slope.
+    UnderlaymentLow = "underlayment-low",
     /// Whether ice barrier is called for here is not set.
     IceBarrierUnknown = "ice-barrier-unknown",
     /// A cricket, this high.
     Cricket = "cricket",
+    /// A cricket behind a wide chimney.
+    CricketWanted = "cricket-wanted",
     /// A cricket, pitch not measured.
     CricketUnmeasured = "cricket-unmeasured",
 
@@ -142,8 +148,12 @@ rules! {
     GasVentOlderCodes = "gas-vent-older-codes",
     /// The table does not settle the gas vent.
     GasVentNotInTable = "gas-vent-not-in-table",
+    /// How high a chimney stands.
+    ChimneyHeight = "chimney-height",
     /// Attic air.
     AtticAir = "attic-air",
+    /// Air over the insulation.
+    AirSpace = "air-space",
 
     // --- why each step
     /// A defect on a part.

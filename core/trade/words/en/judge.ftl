@@ -71,11 +71,14 @@ reason-nails = Each shingle needs at least { $nails } nails in the nailing line,
 
 # --- what a new covering needs here
 reason-all-layers-off = All old layers come off, down to the deck.
+reason-underlayment-low = On a slope below 4:12 the underlayment is laid double.
 reason-underlayment-doubled = Slope { $slope } rises { $pitch }. On so low a slope the underlayment is laid double.
 reason-ice-barrier = On slope { $slope } the ice barrier must reach { $reach } up from the edge, measured along the slope.
 reason-ice-barrier-unmeasured = On slope { $slope } an ice barrier must reach at least { $inside } inside the wall below. How far that is up the slope depends on pitch and overhang, which are still to be measured.
+reason-ice-barrier-missing = Here the code asks for an ice barrier from the edge to at least { $inside } inside the wall below.
 reason-ice-barrier-unknown = Whether an ice barrier is called for here is for the building department to say.
 reason-cricket = The chimney is { $width } wide. Behind one wider than 30" the roof needs a small saddle to turn the water aside, here { $height } high.
+reason-cricket-wanted = Behind a chimney wider than 30" the roof needs a small saddle to turn the water aside, unless the chimney stands astride the ridge.
 reason-cricket-unmeasured = The chimney is { $width } wide. Behind one wider than 30" the roof needs a small saddle to turn the water aside.
 
 # --- chimneys, vents, attic air
@@ -83,7 +86,9 @@ reason-chimney-low = The chimney stands { $height } above the roof; it should st
 reason-gas-vent-low = The vent stands { $height } above the roof; a gas vent here should stand at least { $needed }.
 reason-gas-vent-older-codes = The vent stands { $height } above the roof. Older codes allowed that on this slope; today it would be { $needed }. The gas trade should say whether it may stay.
 reason-gas-vent-not-in-table = The vent stands { $height } above the roof. With its size, or so near a wall, the usual table does not settle how high it must be; inspectors differ. The gas trade should say.
-reason-attic-air = The attic needs openings low and high so that air moves through it.
+reason-chimney-height = A chimney should stand at least { $least } above the roof where it comes through, and { $above } above anything within { $near } of it.
+reason-attic-air = The attic needs openings low and high, enough of them for its size, so that air moves through it.
+reason-air-space = Air needs at least { $space } kept open between the insulation and the roof.
 
 # --- why each step
 reason-fault = { $part }: { $defect }.
