@@ -188,7 +188,7 @@ fn equals_brute_force_over_all_answers() {
         })
         .unwrap();
     assert!(
-        turned > CASES / 2,
+        turned > CASES / 3,
         "too few cases turn to say anything: {turned}"
     );
     assert!(
