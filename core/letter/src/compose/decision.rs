@@ -1,0 +1,54 @@
+//! Accept or decline: a box for each step, lines to sign on, and the place for the firm's own contract and notices.
+
+use super::writer::Writer;
+use super::{first_page, led, paragraph};
+use crate::content::{Block, Line};
+use crate::plain::Plain;
+use trade::words::Said;
+
+/// The page to decide on.
+pub fn blocks(writer: &Writer) -> Vec<Block> {
+    let firm = writer.material.firm;
+    let contract = Plain::paragraphs(&firm.contract);
+    let notices = Plain::paragraphs(&firm.notices);
+    let mut blocks = Vec::new();
+    if contract.is_empty() {
+        blocks.push(paragraph(writer.text("letter-no-contract")));
+    }
+    blocks.push(Block::Choices { choices: choices(writer) });
+    blocks.push(Block::Signatures {
+        who: vec![writer.text("letter-sign-owner"), signed_by(writer)],
+        date: writer.text("letter-sign-date"),
+    });
+    if !contract.is_empty() {
+        blocks.push(Block::Heading { says: writer.text("letter-contract") });
+        blocks.push(Block::Own { paragraphs: contract });
+    }
+    blocks.push(Block::Heading { says: writer.text("letter-notices") });
+    if notices.is_empty() {
+        blocks.push(paragraph(writer.text("letter-no-notices")));
+    } else {
+        blocks.push(Block::Own { paragraphs: notices });
+    }
+    blocks
+}
+
+fn choices(writer: &Writer) -> Vec<Line> {
+    let steps = writer.material.verdicts.iter().flat_map(|verdict| {
+        verdict.steps.iter().map(move |step| {
+            let says = writer.about_structure(verdict.structure, first_page::in_words(writer, step));
+            led(writer.text(step.when.key()), writer.say(&says))
+        })
+    });
+    let mut choices: Vec<Line> = steps.collect();
+    choices.push(led(writer.text("letter-decline"), writer.text("letter-decline-says")));
+    choices
+}
+
+fn signed_by(writer: &Writer) -> Plain {
+    let firm = &writer.material.firm.name;
+    if firm.trim().is_empty() {
+        return writer.text("letter-sign-firm");
+    }
+    writer.say(&Said::new("letter-sign-for").with("firm", firm.clone()))
+}

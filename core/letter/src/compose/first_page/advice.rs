@@ -1,0 +1,158 @@
+//! What do you advise? What can wait? How long will it last? Do I need a permit?
+
+use super::{few, line};
+use crate::compose::writer::Writer;
+use crate::compose::led;
+use crate::content::Line;
+use trade::mark::Rung;
+use trade::verdict::{Course, Step, Task, Verdict, When};
+use trade::words::Said;
+
+/// Pieces of work that page one names in one step.
+const TASKS_NAMED: usize = 3;
+
+/// Every step of every verdict, in order of time.
+pub fn steps(writer: &Writer) -> Vec<Line> {
+    let verdicts = writer.material.verdicts;
+    let lines: Vec<Line> = When::ALL
+        .into_iter()
+        .flat_map(|when| verdicts.iter().flat_map(move |verdict| steps_at(writer, verdict, when)))
+        .collect();
+    if lines.is_empty() {
+        vec![line(writer.text("letter-advice-none"))]
+    } else {
+        lines
+    }
+}
+
+fn steps_at(writer: &Writer, verdict: &Verdict, when: When) -> Vec<Line> {
+    let steps = verdict.steps.iter().filter(|step| step.when == when);
+    steps
+        .map(|step| {
+            let says = writer.about_structure(verdict.structure, in_words(writer, step));
+            led(writer.text(when.key()), writer.say(&says))
+        })
+        .collect()
+}
+
+/// A step as a sentence: the course, its work part by part, and the day by which.
+pub fn in_words(writer: &Writer, step: &Step) -> Said {
+    let course = Said::new(step.course.key());
+    let work = work(writer, &step.tasks);
+    let said = if work.is_empty() {
+        let what = Said::new(format!("{}.what", step.course.key()));
+        Said::new("letter-step-alone").with("course", course).with("what", what)
+    } else {
+        Said::new("letter-step-with-work").with("course", course).with("work", few(work, TASKS_NAMED))
+    };
+    match step.until {
+        Some(until) => {
+            let key = match step.course {
+                Course::Leave => "letter-step-look-by",
+                Course::MakeSafe => "letter-step-holds-until",
+                _ => "letter-step-until",
+            };
+            Said::new(key).with("step", said).with("date", until)
+        }
+        None => said,
+    }
+}
+
+/// The work of a step: each remedy once, with the addresses of its parts, and the trade where it is not ours.
+pub fn work(writer: &Writer, tasks: &[Task]) -> Vec<Said> {
+    let mut grouped: Vec<(&Task, Vec<Said>)> = Vec::new();
+    for task in tasks {
+        let Some(part) = writer.material.history.part(task.part) else { continue };
+        let place = match task.remedy {
+            Some(_) => Said::verbatim(writer.address(part).to_string()),
+            None => writer.named(part),
+        };
+        match grouped.iter_mut().find(|(known, _)| (&known.remedy, known.trade) == (&task.remedy, task.trade)) {
+            Some((_, places)) => places.push(place),
+            None => grouped.push((task, vec![place])),
+        }
+    }
+    grouped.into_iter().map(|(task, places)| one_work(writer, task, places)).collect()
+}
+
+fn one_work(writer: &Writer, task: &Task, places: Vec<Said>) -> Said {
+    let work = match &task.remedy {
+        Some(remedy) => Said::new("letter-work")
+            .with("remedy", writer.small(&Said::new(remedy.message())))
+            .with("places", places),
+        None => Said::new("letter-list").with("each", places),
+    };
+    match task.trade {
+        Some(trade) => Said::new("letter-work-for")
+            .with("work", work)
+            .with("who", Said::new(format!("{}.who", trade.key()))),
+        None => work,
+    }
+}
+
+/// What can wait, and what comes of waiting with the rest.
+pub fn waiting(writer: &Writer) -> Vec<Line> {
+    let steps = || writer.material.verdicts.iter().flat_map(|verdict| verdict.steps.iter().map(move |step| (verdict, step)));
+    let later: Vec<Said> = steps()
+        .filter(|(_, step)| step.when == When::Later)
+        .map(|(verdict, step)| writer.about_structure(verdict.structure, in_words(writer, step)))
+        .collect();
+    let mut lines = Vec::new();
+    if later.is_empty() {
+        lines.extend(worn_but_working(writer));
+    } else {
+        let named = few(later, TASKS_NAMED);
+        lines.push(led(writer.text("letter-can-wait"), writer.say(&named)));
+    }
+    let soonest = steps().filter(|(_, step)| step.course != Course::Leave).map(|(_, step)| step.when).min();
+    let key = match soonest {
+        Some(When::Now) => "letter-wait-now",
+        Some(When::ThisSeason) => "letter-wait-season",
+        Some(When::Later) | None => "letter-wait-later",
+    };
+    lines.push(led(writer.text("letter-if-you-wait"), writer.text(key)));
+    lines
+}
+
+/// Parts that are worn, still do their work, and that no step names.
+fn worn_but_working(writer: &Writer) -> Option<Line> {
+    let named = |part| writer.material.verdicts.iter().flat_map(|verdict| &verdict.steps).flat_map(|step| &step.tasks).any(|task| task.part == part);
+    let worn: Vec<Said> = writer
+        .marks()
+        .into_iter()
+        .filter(|(part, mark)| mark.condition.rung() == Some(Rung::Ageing) && !named(part.id))
+        .map(|(part, _)| writer.named(part))
+        .collect();
+    (!worn.is_empty()).then(|| led(writer.text("letter-can-wait"), writer.say(&few(worn, TASKS_NAMED))))
+}
+
+/// How long it will last: what the main course says of that, and no number that nobody can know.
+pub fn lasting(writer: &Writer) -> Vec<Line> {
+    let mut lines: Vec<Line> = writer
+        .material
+        .verdicts
+        .iter()
+        .filter_map(|verdict| {
+            let course = verdict.main_course()?;
+            let says = Said::new(format!("letter-lasts-{}", course.key()));
+            Some(line(writer.say(&writer.about_structure(verdict.structure, says))))
+        })
+        .collect();
+    lines.push(line(writer.text("letter-lasts-no-number")));
+    lines
+}
+
+/// Whether a permit is likely needed: by the greatest course advised.
+pub fn permit(writer: &Writer) -> Vec<Line> {
+    let courses: Vec<Course> = writer.material.verdicts.iter().filter_map(Verdict::main_course).collect();
+    let covering = courses.iter().any(|course| matches!(course, Course::TearOff | Course::Recover));
+    let repair = courses.iter().any(|course| matches!(course, Course::Repair | Course::MakeSafe));
+    let key = if covering {
+        "letter-permit-covering"
+    } else if repair {
+        "letter-permit-repair"
+    } else {
+        "letter-permit-none"
+    };
+    vec![line(writer.text(key))]
+}
