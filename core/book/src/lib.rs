@@ -1,1 +1,42 @@
-//! placeholder
+//! The book: one firm's whole record, an encrypted SQLite file and a folder of sealed pictures. The only room that holds records on disk.
+//!
+//! Where to start:
+//! - [`Book`]: making, opening, and the one door to writing.
+//! - [`Records`]: what can be read of an open book; [`Writing`]: what one act of a person can write.
+//! - [`Entry`]: what can be recorded, and [`ink`], the journal it goes into. The tables are drawn from the ink (`project`) and can be
+//!   made anew from it (`rebuild`).
+//! - [`BookError`]: what can go wrong, and what is safe then.
+
+mod book;
+mod content;
+mod database;
+mod drafts;
+mod entry;
+mod error;
+mod exif;
+mod folder;
+mod header;
+mod history;
+mod hlc;
+mod ink;
+mod key;
+mod photos;
+mod project;
+mod rebuild;
+mod records;
+mod schema;
+mod seal;
+mod writing;
+
+pub use book::Book;
+pub use content::MOST_BYTES;
+pub use entry::{Entry, Subject};
+pub use error::{BookError, Result};
+pub use exif::{Facts, Taken};
+pub use hlc::{ClockOdd, HybridTime};
+pub use ink::{ActId, Line, LineId};
+pub use key::{Key, Salt};
+pub use photos::Kept;
+pub use rebuild::{Difference, Differs, Rebuilt};
+pub use records::{Card, Due, Records};
+pub use writing::Writing;

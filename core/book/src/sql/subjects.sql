@@ -1,0 +1,2 @@
+-- Everything that any line is about.
+SELECT DISTINCT kind, subject FROM ink
