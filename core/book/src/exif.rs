@@ -70,7 +70,7 @@ pub(crate) fn orientation(bytes: &[u8]) -> u8 {
 }
 
 /// By their first bytes: JPEG (ISO/IEC 10918-1), PNG (RFC 2083) and HEIF (ISO/IEC 23008-12). A name can say anything.
-fn is_picture(bytes: &[u8]) -> bool {
+pub fn is_picture(bytes: &[u8]) -> bool {
     const HEIF: [&[u8]; 7] = [
         b"heic", b"heix", b"heim", b"heis", b"mif1", b"msf1", b"avif",
     ];

@@ -32,7 +32,7 @@ pub use book::Book;
 pub use content::MOST_BYTES;
 pub use entry::{Entry, Subject};
 pub use error::{BookError, Result};
-pub use exif::{Facts, Taken};
+pub use exif::{Facts, Taken, is_picture};
 pub use hlc::{ClockOdd, HybridTime};
 pub use ink::{ActId, Line, LineId};
 pub use key::{Key, Salt};
