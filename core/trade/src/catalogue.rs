@@ -4,6 +4,7 @@
 //! (`kind-…`, `stop-…`, `defect-…`, `remedy-…`, `cause-…`). Tests hold the two together.
 
 use crate::mark::Rung;
+use crate::stack::Covering;
 use crate::verdict::{LicensedTrade, Question, When};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -222,6 +223,9 @@ pub struct Defect {
     pub parts: Vec<KindKey>,
     /// What it looks like.
     pub family: Family,
+    /// The coverings it is met on; empty where it is met on any.
+    #[serde(default)]
+    pub coverings: Vec<Covering>,
     /// The cause behind it.
     pub cause: CauseKey,
     /// How soon it must be answered.
@@ -244,6 +248,13 @@ pub struct Defect {
 }
 
 impl Defect {
+    /// Whether it is met on a roof with this covering; where nobody could say what the covering is, any defect may be.
+    pub fn suits(&self, covering: Covering) -> bool {
+        covering == Covering::Unclear
+            || self.coverings.is_empty()
+            || self.coverings.contains(&covering)
+    }
+
     /// What one remedy does to it; `None` where the catalogue doesn't know the pair.
     pub fn effect(&self, remedy: &RemedyKey) -> Option<&Effect> {
         self.remedies

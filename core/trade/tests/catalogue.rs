@@ -7,6 +7,7 @@ use trade::catalogue::{
     Catalogue, Defect, DefectKey, Effect, Family, KindKey, RemedyKey, RemedySize,
 };
 use trade::mark::Rung;
+use trade::stack::Covering;
 use trade::verdict::{LicensedTrade, Question, When};
 
 fn catalogue() -> &'static Catalogue {
@@ -527,6 +528,37 @@ fn the_cure_fits_the_cause() {
             Some(cure),
             "{key} on {part}"
         );
+    }
+}
+
+/// Glue strips are of asphalt shingles, seams of metal, and so on: common practice.
+#[test]
+fn a_covering_has_its_own_faults() {
+    for (key, on, not_on) in [
+        ("tabs-unsealed", Covering::AsphaltLaminated, Covering::Slate),
+        (
+            "tile-or-slate-slipped",
+            Covering::ClayTile,
+            Covering::AsphaltStrip,
+        ),
+        ("wood-split", Covering::WoodShake, Covering::MetalSeam),
+        (
+            "metal-screws-backed-out",
+            Covering::MetalLapped,
+            Covering::MetalSeam,
+        ),
+        ("seam-open", Covering::SinglePly, Covering::WoodShingle),
+    ] {
+        assert!(defect(key).suits(on), "{key} on {on:?}");
+        assert!(!defect(key).suits(not_on), "{key} on {not_on:?}");
+        assert!(defect(key).suits(Covering::Unclear), "{key}");
+    }
+    let kind = KindKey::from("covering");
+    for covering in Covering::ALL {
+        let found = catalogue()
+            .defects_of(&kind)
+            .filter(|defect| defect.suits(covering));
+        assert!(found.count() >= 6, "{covering:?}");
     }
 }
 
