@@ -152,6 +152,22 @@ fn unknown(answers: &Answers) -> Vec<Question> {
         .collect()
 }
 
+/// A covering that is done, over which another might yet go: here one look alone seldom turns anything.
+fn near_a_recover() -> impl Strategy<Value = (Situation, Answers)> {
+    let unknown = subsequence(Question::ALL.to_vec(), 0..=MOST_UNKNOWNS);
+    unknown.prop_map(|mut unknown| {
+        unknown.retain(|question| *question != Question::CoveringDone);
+        let answers = Question::ALL
+            .into_iter()
+            .filter(|question| !unknown.contains(question))
+            .fold(Answers::default(), |answers, question| {
+                let answer = Answer::from(question == Question::CoveringDone);
+                answers.with(question, answer).unwrap_or(answers)
+            });
+        (sound(), answers)
+    })
+}
+
 #[test]
 fn equals_brute_force_over_all_answers() {
     let catalogue = Catalogue::standard();
@@ -160,11 +176,12 @@ fn equals_brute_force_over_all_answers() {
         failure_persistence: None,
         ..Config::default()
     });
+    let cases = prop_oneof![2 => (a_situation(), answers()), 1 => near_a_recover()];
     let mut turned = 0_u32;
     let mut of_several = 0_u32;
     let tally = std::cell::RefCell::new((&mut turned, &mut of_several));
     runner
-        .run(&(a_situation(), answers()), |(situation, answers)| {
+        .run(&cases, |(situation, answers)| {
             let found = next_look(&situation, &answers, catalogue);
             let expected = brute_force(&situation, &answers, &unknown(&answers));
             match (&found, &expected) {
@@ -192,7 +209,7 @@ fn equals_brute_force_over_all_answers() {
         "too few cases turn to say anything: {turned}"
     );
     assert!(
-        of_several > CASES / 50,
+        of_several > CASES / 20,
         "too few need several looks: {of_several}"
     );
 }
