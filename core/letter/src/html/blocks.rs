@@ -30,7 +30,7 @@ fn list(lines: &[Line]) -> Markup {
 }
 
 fn part_head(part: &PartName) -> Markup {
-    page! { h4 { span.address { (part.address) } (part.name) } }
+    page! { span.address { (part.address) } (part.name) }
 }
 
 fn rated(rated: &Rated, label: Option<&Plain>) -> Markup {
@@ -65,7 +65,7 @@ fn change(content: &Content, it: &Change, pictures: &dyn Pictures) -> Markup {
         div.item.twice {
             div.ladders { (rated(&it.then, Some(&content.labels.then))) (rated(&it.now, Some(&content.labels.now))) }
             div {
-                (part_head(&it.part))
+                h3.part-name { (part_head(&it.part)) }
                 p { strong { (it.became) } }
                 @for says in &it.says { p { (says) } }
             }
@@ -79,7 +79,7 @@ fn finding(content: &Content, it: &Finding, pictures: &dyn Pictures) -> Markup {
         div.item {
             (rated(&it.rated, None))
             div {
-                (part_head(&it.part))
+                h4.part-name { (part_head(&it.part)) }
                 p { (it.seen) }
                 @for defect in &it.defects {
                     p { strong { (defect.name) } }
