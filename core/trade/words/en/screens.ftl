@@ -1,1 +1,288 @@
-# screens
+# What the screens say. Short: it is read at arm's length, in the sun.
+
+quoted = “{ $text }”
+part-which = { $kind }, { $which }
+part-side = { $kind }, { $side }
+slope-name = { $letter }, { $side }
+choice-none = Not named
+choice-as-it-is = As it is
+choice-model-code = As the model code says
+
+# Arrive
+
+arrive-title = Arrive
+arrive-find = Address, owner or telephone
+arrive-find-button = Find
+arrive-none = Nothing in the book is like “{ $find }”. Try the street alone, the owner or the telephone.
+arrive-add = Not in the book? Add it
+arrive-add-button = Add it
+arrive-open = Visits still open
+arrive-open-since = open since { $on }
+arrive-today = To see or to ask today
+address-line = House number and street
+address-town = Town
+address-region = State
+address-postcode = ZIP code
+owner-name = Owner
+owner-phone = Telephone
+found-address = { $town }
+found-other-address = { $town } · also known as { $with }
+found-like = { $town } · spelled like it
+found-owner = { $town } · { $with }
+found-phone = { $town } · telephone { $with }
+found-near = { $town } · { $with } from here
+
+# Doorstep
+
+doorstep-under = { $town } · { $owner }, since { $year }
+doorstep-under-no-owner = { $town }, since { $year }
+doorstep-asked = They ask now
+doorstep-then = You said on { $on }
+doorstep-contradicts = This goes against what you said then
+doorstep-look-again = Look again at
+doorstep-open = What do they ask now?
+doorstep-open-button = Start the visit
+doorstep-safety = Safety, then up
+doorstep-past = Last letter
+request-words = In their own words
+request-kind = Which part they mean
+request-remedy = What they want done
+request-leaking = Is water coming in now?
+request-room = In which room
+request-scope = How much to look at
+
+# Safety
+
+safety-title = Safety
+safety-sky = The sky now
+weather-windy = Strong wind
+safety-reach = How do you reach it?
+safety-up = Up: start the walk
+safety-from-ground = Walk from the ground
+safety-always = These questions stop a climb; they never replace training, local law or a licensed trade.
+back-doorstep = Doorstep
+
+# Walk
+
+walk-under = { $address } · { $scope } · { $structure }
+walk-title = Walk: { $done } of { $all } stops
+walk-stop-done = all { $all } answered
+walk-stop-again = { $all } { $all ->
+    [one] part
+   *[other] parts
+ }, { $again } to look at again
+walk-stop-not-yet = not yet
+walk-stop-open = { $answered } of { $all } answered
+walk-look-again = look again: { $rung } in { $year }
+walk-here = Here: { $stop }
+walk-not-seen = Not seen here, because
+walk-not-seen-why = not seen: { $why }
+walk-mark = Mark
+walk-add-part = Another part here
+walk-more = More
+walk-close = Close the visit
+add-part-kind = What it is
+add-part-slope = On which slope
+add-part-which = Which one, if there are several
+add-part-button = Mark it
+add-slope = Add the { $side } slope
+add-structure = Add: { $structure }
+shutter = Shoot
+say-it = Say it
+say-words = Words
+say-keep = Keep the words
+undo = Undo
+back-walk = Walk
+close-outside-scope = Close: the rest was outside the scope
+close-not-reached = Close: the rest was not reached
+
+# Mark
+
+mark-title = What is it?
+mark-under-seen = { $part } · { $seen }
+mark-then = Then, on { $on }
+mark-families = Or by what you see
+mark-likely = Likely here
+mark-as-in = as in { $year }
+mark-take-off = Take it off
+mark-seen = How did you see it?
+mark-not-seen = Not seen, because
+fact-measure = { $of }: { $length }
+measure-title = Measure
+measure-of = What
+measure-length = How long: 30 in, 2' 6", 0.76 m
+measure-got = With what
+measure-keep = Keep the measure
+layers-title = Count the layers
+layers-count = How many coverings
+layers-covering = What the top one is
+layers-learned = How you know
+layers-where = Where: left rake, 3 ft up
+layers-exposure = Exposure of the top layer, if read at the edge
+layers-butts = Butt lines above the eave: 2 in, 5 in, 7 in
+layers-keep = Keep the layers
+work-title = Work done since
+work-did = What was done
+work-by = Whose work
+work-when = When, if known
+work-evidence = How you know
+work-keep = Keep the work
+work-line = { $did }, { $when } · { $by }
+
+# Tray
+
+tray-title = Tray
+tray-empty = The tray is empty.
+tray-photo = Picture in the tray
+tray-taken = Taken at { $at }
+tray-tie = It belongs to
+tray-half = Still without a rung
+tray-needs-rung = has a picture or words; choose its rung
+caption-words = What it shows
+
+# Then and now
+
+then-and-now-title = Then and now
+then-and-now-quiet = { $count ->
+    [one] One part is sound
+   *[other] { $count } parts are sound
+ }, as far as they were seen before and now.
+then-and-now-patched = { $count ->
+    [one] Patched once, on { $on }
+   *[other] Patched { $count } times, last on { $on }
+ }
+then-and-now-callback = Came back after it should have been cured · { $by }
+then-found = { $on }: { $defects }
+now-found = Now: { $defects }
+picture-of = { $part }, { $on }
+corrected-line = Corrected on { $on }: { $why }
+correct-title = Correct the record
+correct-rung = The rung
+correct-words = The words
+correct-why = Why it is corrected
+correct-keep = Write the correction
+
+# Verdict
+
+verdict-title = Verdict
+verdict-under = { $address } · { $structure }
+verdict-until = by { $until }
+verdict-look = A look that could change this
+verdict-turns-to = If { $answers }: { $course }.
+verdict-cautions = Mind
+verdict-unseen = Not seen
+verdict-letter = The letter
+task-remedy = { $part }: { $remedy }
+task-remedy-trade = { $part }: { $remedy } · { $trade }
+task-trade = { $part } · { $trade }
+task-part = { $part }
+source-local = local amendment, { $place }
+source-evidence = seen
+source-practice = trade practice
+source-house-policy = house policy
+source-owner = as you told us
+
+# Letter
+
+letter-title = Letter
+letter-preview = What page one says
+letter-close-first = Close the visit first: what was not marked is then written down as not seen, never as sound.
+letter-write-english = Write it in English
+letter-write-spanish = Write it in Spanish
+letter-sent = Letters written
+letter-of = Letter of { $on }
+letter-overtaken = Out of date: corrected on { $on }
+letter-open = Open the PDF
+language-english = English
+language-spanish = Español
+
+# Outcome and reminders
+
+outcome-title = Outcome
+outcome-record = What came of it?
+outcome-came = What
+outcome-letter = Of which letter
+outcome-on = When
+outcome-paid = Amount, if any
+outcome-keep = Keep it
+outcome-line = { $came }, { $on }
+outcome-amount = ${ $amount } { $words }
+remind-title = Remind me
+remind-on = When
+remind-because = Why
+remind-keep = Keep the reminder
+reminders-title = Reminders
+reminders-none = Nothing to come back to.
+reminders-calendar = Take them to your calendar
+reminder-line = { $because } · { $on }
+reminder-done = Done
+
+# Settings
+
+settings-title = Settings
+settings-firm = The firm
+settings-profile = The code where you work
+settings-policy = House policy
+settings-keep = Keep
+settings-name = Name of the firm
+settings-person = Who signs
+settings-phone = Telephone
+settings-email = Mail
+settings-address = Address
+settings-licence = Licence
+settings-language = Language of the screens
+settings-contract = Your own contract text
+settings-notices = Your legal notices
+settings-place = Jurisdiction
+settings-edition = Residential code (IRC), edition
+settings-layers-allowed = Layers allowed by local amendment
+settings-ice-barrier = History of ice backup designated?
+settings-hail = Moderate or severe hail exposure?
+settings-climate-zone = Climate zone, 1 to 8
+settings-amendments = Other amendments
+settings-patch-limit = Patches on one cause before no more is sold
+settings-places-limit = Separate places from which a slope is thought of whole
+settings-no-repair-layers = Layers from which only making safe is sold
+settings-sells-recover = Is a re-cover sold where code allows it?
+settings-callback-years = Years in which a cure that leaks again is a callback
+settings-make-safe-weeks = Weeks that a temporary cover may stay
+settings-look-again-years = Years until the next look at a sound roof
+layers-one = One
+layers-two = Two
+
+# What a save says
+
+saved = Kept
+saved-sound = Sound, kept
+saved-words = Words kept
+saved-layers = Layers kept
+saved-work = Work kept
+saved-tied = Tied to its part
+saved-undone = Taken back
+saved-done = Done
+saved-property = Added to the book
+saved-visit = Visit started
+saved-corrected = Correction written
+saved-letter = Letter written and kept
+saved-stop-not-seen = { $count ->
+    [one] One part kept as not seen
+   *[other] { $count } parts kept as not seen
+ }
+saved-closed = Visit closed. { $count ->
+    [0] Every part was answered.
+    [one] One part is kept as not seen.
+   *[other] { $count } parts are kept as not seen.
+ }
+
+# Trouble
+
+error-book = { $reason }
+error-letter = { $reason }
+error-closed = The visit of { $on } is closed. What it says stands; correct it under Then and now.
+error-already-open = A visit here is still open. Close it first; nothing was changed.
+error-not-there = Not in this book: { $what }. Nothing was changed.
+error-wrong = { $problem }. Nothing was changed; what you typed is kept.
+error-rung-first = Choose the rung first: only what was seen can answer a question.
+error-nothing-to-undo = Nothing on this visit is left to take back.
+error-other-visit = This mark belongs to another visit. Nothing was changed.
+error-still-open = Close the visit before its letter is written. Nothing was changed.
