@@ -51,7 +51,7 @@ defect-chase-joints-open = Chimney box coming apart
 
 # --- missing
 defect-chimney-cap-missing = Chimney cap missing
-    .what = There is no cap over the flue.
+    .what = There is no cap over the flue, the opening that lets the smoke out.
     .why = Rain, leaves, birds and raccoons get in. Wet soot eats the flue from inside.
     .water = Rain falls straight down the flue.
     .photo = The open top of the flue, through a lens or from a pole.
