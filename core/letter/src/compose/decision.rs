@@ -4,6 +4,7 @@ use super::writer::Writer;
 use super::{first_page, led, paragraph};
 use crate::content::{Block, Line};
 use crate::plain::Plain;
+use trade::verdict::Course;
 use trade::words::Said;
 
 /// The page to decide on.
@@ -15,6 +16,7 @@ pub fn blocks(writer: &Writer) -> Vec<Block> {
     if contract.is_empty() {
         blocks.push(paragraph(writer.text("letter-no-contract")));
     }
+    blocks.push(paragraph(writer.text("letter-choose")));
     blocks.push(Block::Choices { choices: choices(writer) });
     blocks.push(Block::Signatures {
         who: vec![writer.text("letter-sign-owner"), signed_by(writer)],
@@ -33,11 +35,13 @@ pub fn blocks(writer: &Writer) -> Vec<Block> {
     blocks
 }
 
+/// A box for each step that is ours to do, and one to decline.
 fn choices(writer: &Writer) -> Vec<Line> {
     let steps = writer.material.verdicts.iter().flat_map(|verdict| {
-        verdict.steps.iter().map(move |step| {
-            let says = writer.about_structure(verdict.structure, first_page::in_words(writer, step));
-            led(writer.text(step.when.key()), writer.say(&says))
+        let ours = verdict.steps.iter().filter(|step| !matches!(step.course, Course::Leave | Course::Refer));
+        ours.map(move |step| {
+            let when = first_page::when_and_where(writer, verdict, step);
+            led(writer.say(&when), writer.say(&first_page::in_words(writer, step)))
         })
     });
     let mut choices: Vec<Line> = steps.collect();

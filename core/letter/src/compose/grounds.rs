@@ -17,8 +17,9 @@ pub fn why(writer: &Writer) -> Vec<Block> {
     let mut blocks = Vec::new();
     for verdict in writer.material.verdicts {
         for step in &verdict.steps {
-            let course = writer.about_structure(verdict.structure, Said::new(step.course.key()));
-            let heading = Said::new("letter-why-step").with("when", Said::new(step.when.key())).with("course", course);
+            let heading = Said::new("letter-why-step")
+                .with("when", first_page::when_and_where(writer, verdict, step))
+                .with("course", writer.small(&Said::new(step.course.key())));
             let reasons = reasons_block(writer.reasons(&step.reasons));
             let work: Vec<Line> = first_page::work(writer, &step.tasks)
                 .iter()

@@ -10,7 +10,7 @@ use trade::words::Said;
 /// The letter's title.
 pub fn title(writer: &Writer) -> Plain {
     let address = writer.material.history.property.address.line.clone();
-    writer.say(&Said::new("letter-title").with("address", address))
+    writer.say(&Said::new("letter-your-roof").with("address", address))
 }
 
 /// The firm's head.

@@ -178,7 +178,7 @@ impl<'a> Writer<'a> {
     }
 
     /// A structure in the middle of a sentence; a name of its own stays as it is.
-    fn small_structure(&self, id: StructureId) -> Said {
+    pub fn small_structure(&self, id: StructureId) -> Said {
         match self.material.history.structure(id) {
             Some(Structure { name: None, .. }) => self.small(&self.structure(id)),
             _ => self.structure(id),

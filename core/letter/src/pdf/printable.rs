@@ -7,7 +7,11 @@ use serde_json::Value;
 /// Shown for a character that no font here has (PDF/A forbids an empty glyph in its place).
 const REPLACEMENT: char = '\u{FFFD}';
 /// Words up to this long are left whole.
-const LONGEST_WORD: usize = 28;
+const LONGEST_WORD: usize = 40;
+/// So far apart are the places to break at in a longer one: no column of the letter is narrower.
+const BREAK_EVERY: usize = 8;
+/// The field that names a file and is not shown.
+const NAMES_A_FILE: &str = "photo";
 /// A place to break at that shows nothing.
 const BREAK_HERE: char = '\u{200B}';
 
@@ -37,21 +41,27 @@ impl Printable {
         match value {
             Value::String(text) => *text = self.text(text),
             Value::Array(items) => items.iter_mut().for_each(|item| self.walk(item)),
-            Value::Object(fields) => fields.values_mut().for_each(|field| self.walk(field)),
+            Value::Object(fields) => {
+                let shown = fields.iter_mut().filter(|(name, _)| *name != NAMES_A_FILE);
+                shown.for_each(|(_, field)| self.walk(field));
+            }
             Value::Null | Value::Bool(_) | Value::Number(_) => {}
         }
     }
 
     fn text(&mut self, text: &str) -> String {
         let mut out = String::with_capacity(text.len());
-        let mut run = 0;
-        for c in text.chars() {
-            run = if c.is_whitespace() { 0 } else { run + 1 };
-            if run > LONGEST_WORD {
-                out.push(BREAK_HERE);
-                run = 1;
+        for (at, word) in text.split(' ').enumerate() {
+            if at > 0 {
+                out.push(' ');
             }
-            out.push(self.printed(c));
+            let is_long = word.chars().count() > LONGEST_WORD;
+            for (at, c) in word.chars().enumerate() {
+                if is_long && at > 0 && at % BREAK_EVERY == 0 {
+                    out.push(BREAK_HERE);
+                }
+                out.push(self.printed(c));
+            }
         }
         out
     }

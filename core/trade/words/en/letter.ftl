@@ -1,6 +1,6 @@
 # The letter to the owner. Written to be read once, at a kitchen table, by somebody who never stood on a roof.
 
-letter-title = Your roof at { $address }
+letter-your-roof = Your roof at { $address }
 letter-licence = Licence { $licence }
 letter-looked = { $by } came on { $date }. What was to be looked at: { $scope }
 letter-takes-the-place = This letter takes the place of our letter of { $date }: a record was corrected since. Please go by this one.
@@ -168,7 +168,8 @@ letter-picture-then = Then, { $date }
 letter-picture-now = Now, { $date }
 letter-alt = Picture of { $part }: { $what }
 
-letter-why-step = { $when }: { $course }
+letter-when-structure = { $when }, { $structure }:
+letter-why-step = { $when } { $course }
 letter-source-code-edition = { $document } { $edition }, { $section }
 letter-source-code = { $document } { $section }
 letter-source-amendment = what { $place } has added to the code
@@ -192,7 +193,8 @@ letter-limits-always = We tell what could be seen on the day, from where we stoo
 letter-code-adopted = Code sections are those of the edition adopted in { $place } ({ $edition }), as far as we know it; your building office has the last word.
 
 letter-no-contract = This letter is advice. It is no contract, and signing it buys nothing: it tells us what you have decided, and an offer and a contract follow before any work begins.
-letter-decline = No.
+letter-choose = Tick what you want done, or that you decline, and sign.
+letter-decline = No:
 letter-decline-says = I have read this letter and decline the work.
 letter-sign-owner = Owner
 letter-sign-firm = For the firm

@@ -28,11 +28,19 @@ pub fn steps(writer: &Writer) -> Vec<Line> {
 fn steps_at(writer: &Writer, verdict: &Verdict, when: When) -> Vec<Line> {
     let steps = verdict.steps.iter().filter(|step| step.when == when);
     steps
-        .map(|step| {
-            let says = writer.about_structure(verdict.structure, in_words(writer, step));
-            led(writer.text(when.key()), writer.say(&says))
-        })
+        .map(|step| led(writer.say(&when_and_where(writer, verdict, step)), writer.say(&in_words(writer, step))))
         .collect()
+}
+
+/// When, and on which structure where there are several: "Now, house:".
+pub fn when_and_where(writer: &Writer, verdict: &Verdict, step: &Step) -> Said {
+    let when = Said::new(step.when.key());
+    if writer.has_many_structures() {
+        let structure = writer.small_structure(verdict.structure);
+        Said::new("letter-when-structure").with("when", when).with("structure", structure)
+    } else {
+        Said::new("letter-reason").with("why", when)
+    }
 }
 
 /// A step as a sentence: the course, its work part by part, and the day by which.
@@ -55,6 +63,17 @@ pub fn in_words(writer: &Writer, step: &Step) -> Said {
             Said::new(key).with("step", said).with("date", until)
         }
         None => said,
+    }
+}
+
+/// A step by its course and its work alone.
+fn briefly(writer: &Writer, step: &Step) -> Said {
+    let course = writer.small(&Said::new(step.course.key()));
+    let work = work(writer, &step.tasks);
+    if work.is_empty() {
+        course
+    } else {
+        Said::new("letter-step-with-work").with("course", course).with("work", few(work, TASKS_NAMED))
     }
 }
 
@@ -95,7 +114,7 @@ pub fn waiting(writer: &Writer) -> Vec<Line> {
     let steps = || writer.material.verdicts.iter().flat_map(|verdict| verdict.steps.iter().map(move |step| (verdict, step)));
     let later: Vec<Said> = steps()
         .filter(|(_, step)| step.when == When::Later)
-        .map(|(verdict, step)| writer.about_structure(verdict.structure, in_words(writer, step)))
+        .map(|(verdict, step)| writer.about_structure(verdict.structure, briefly(writer, step)))
         .collect();
     let mut lines = Vec::new();
     if later.is_empty() {
