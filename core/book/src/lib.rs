@@ -5,8 +5,10 @@
 //! - [`Records`]: what can be read of an open book; [`Writing`]: what one act of a person can write.
 //! - [`Entry`]: what can be recorded, and [`ink`], the journal it goes into. The tables are drawn from the ink (`project`) and can be
 //!   made anew from it (`rebuild`).
+//! - [`address`], [`phone`], [`spelling`]: one form for all spellings of an address or number, and how near two are; they touch no disk.
 //! - [`BookError`]: what can go wrong, and what is safe then.
 
+pub mod address;
 mod book;
 mod content;
 mod database;
@@ -20,12 +22,14 @@ mod history;
 mod hlc;
 mod ink;
 mod key;
+pub mod phone;
 mod photos;
 mod project;
 mod rebuild;
 mod records;
 mod schema;
 mod seal;
+pub mod spelling;
 mod writing;
 
 pub use book::Book;
