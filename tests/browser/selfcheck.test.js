@@ -51,6 +51,7 @@ test('a bad page is found bad in each way', async () => {
     'a target too small': /“Small” is 160 × 30, not 72/,
     'a target covered': /“Covered” lies under a div/,
     'text too small': /“Nobody reads this in the sun” is 12 px, not 15/,
+    'letters too small in a drawing': /“Eave” is 13 px, not 15/,
     'too wide': /^the page is \d+ wide on a screen of \d+/,
     'out of the keyboard’s reach': /“Left out” is not reached with the Tab key/,
     'focus not shown': /“Unmarked” does not show that it has the focus/,

@@ -25,6 +25,8 @@ export async function targets(page, { least = 48, within = 'body' } = {}) {
         if (!tapped.checkVisibility({ visibilityProperty: true })) continue;
         tapped.scrollIntoView({ block: 'center', behavior: 'instant' });
         const box = tapped.getBoundingClientRect();
+        // Shrunk to a dot, it is there for screen readers only, or until it has the focus.
+        if (box.width <= 1 && box.height <= 1) continue;
         const name = `${element.tagName.toLowerCase()} “${(tapped.innerText || tapped.ariaLabel || tapped.name || '').trim()}”`;
         if (box.width < least - 0.5 || box.height < least - 0.5) {
           complaints.push(`${name} is ${Math.round(box.width)} × ${Math.round(box.height)}, not ${least}`);
@@ -50,7 +52,9 @@ export async function text(page, { least = 15, within = 'body' } = {}) {
           const words = walker.currentNode.data.trim();
           const holder = walker.currentNode.parentElement;
           if (!words || holder.closest('script, style') || !holder.checkVisibility({ visibilityProperty: true })) continue;
-          const size = Number.parseFloat(getComputedStyle(holder).fontSize);
+          // Letters in a drawing grow and shrink with it.
+          const scale = holder instanceof SVGGraphicsElement ? holder.getScreenCTM().d : 1;
+          const size = Math.round(Number.parseFloat(getComputedStyle(holder).fontSize) * scale * 10) / 10;
           if (size < least) complaints.push(`“${words.slice(0, 40)}” is ${size} px, not ${least}`);
         }
       }
