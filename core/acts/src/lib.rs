@@ -1,3 +1,36 @@
-//! What a person does with the book: one function each, one transaction each.
+//! What a person does with the book: one function for each act, one transaction each.
+//!
+//! Where to start, in the order of a day's work:
+//! - [`arrive`]: find an address, or add it.
+//! - [`doorstep`]: what it tells before he climbs.
+//! - [`visit`]: open a visit, answer for safety, close it.
+//! - [`walk`]: the stops and parts that a visit has to answer.
+//! - [`mark`]: record what a part is like; [`tray`]: what was shot or said first.
+//! - [`judge`]: what changed, and what to do.
+//! - [`letter`], [`outcome`]: what the owner gets, and what came of it.
+//! - [`undo`]: take back the last tap, by a later line.
+//! - [`keep`]: check, rebuild, back up, restore.
+//! - [`record`]: take in a visit that was written down elsewhere.
+//!
+//! An act that answers `Ok` is durable.
 
+pub mod arrive;
+pub mod doorstep;
+pub mod error;
+pub mod judge;
+pub mod keep;
+pub mod letter;
+pub mod likely;
+pub mod mark;
+pub mod moment;
+pub mod outcome;
 pub mod record;
+pub mod settings;
+pub mod tray;
+pub mod undo;
+pub mod visit;
+pub mod walk;
+
+pub use book::{Book, BookError, Card, Due, Found, Key, Salt, Why};
+pub use error::ActError;
+pub use moment::Moment;

@@ -1,1 +1,40 @@
-//! placeholder
+//! Each screen as a typed state, each tap as a typed action.
+//!
+//! Where to start:
+//! - [`Place`] says where a person is: a screen and identifiers. A web address is a place.
+//! - [`Screens::show`] gives the state of a place, ready to draw: every word, order, flag and number is decided here.
+//! - [`Screens::act`] carries out a tap and answers the place to show next.
+//! - [`Screens::shoot`] takes a picture in.
+//!
+//! There is no hidden state: a killed process comes back where it was.
+
+mod act;
+mod action;
+mod block;
+mod form;
+mod name;
+mod place;
+mod screens;
+mod show;
+
+pub use act::Next;
+pub use action::Action;
+pub use block::{Button, Choice, Field, FieldKind, Form, Ladder, Picture, Row, Shutter};
+pub use form::FormOf;
+pub use place::{Place, PlaceError};
+pub use screens::{Screens, Trouble};
+pub use show::{
+    Screen,
+    arrive::Arrive,
+    doorstep::{Asked, Doorstep, Then},
+    letter::{Letter, Sent},
+    mark::{DefectRow, Mark, QuestionRow},
+    outcome::Outcome,
+    reminders::Reminders,
+    safety::{CheckRow, Safety},
+    settings::Settings,
+    then_and_now::{Changed, ThenAndNow},
+    tray::{Loose, Tray},
+    verdict::{RefusedBlock, StepBlock, Verdict},
+    walk::{Here, SpotRow, StopRow, Walk},
+};

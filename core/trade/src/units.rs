@@ -351,6 +351,16 @@ pub enum Got {
 }
 
 impl Got {
+    /// The half-width of the range that a value got in this way usually lies in, as a share of it. Common practice, no source.
+    pub fn within(self) -> f64 {
+        match self {
+            Self::Tape => 0.01,
+            Self::Inclination => 0.02,
+            Self::Footprint | Self::Picture | Self::Paced => 0.05,
+            Self::Eye | Self::Told => 0.2,
+        }
+    }
+
     /// All of them, in the order they are offered.
     pub const ALL: [Self; 7] = [
         Self::Tape,

@@ -28,7 +28,7 @@ owner-phone = Telephone
 found-address = { $town }
 found-other-address = { $town } · also known as { $with }
 found-like = { $town } · spelled like it
-found-owner = { $town } · { $with }
+found-person = { $town } · { $with }
 found-phone = { $town } · telephone { $with }
 found-near = { $town } · { $with } from here
 

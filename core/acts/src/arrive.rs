@@ -1,0 +1,220 @@
+//! Arriving: find the address by any spelling, by owner or phone, by where the phone stands; or add it.
+
+use crate::{ActError, Moment};
+use book::{Book, Entry, Found};
+use trade::history::History;
+use trade::ids::{PropertyId, StructureId};
+use trade::property::{
+    Address, Person, Position, Property, Role, Side, Slope, Structure, StructureKind,
+};
+
+/// What is known of a property when it is first heard of.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct NewProperty {
+    /// Its address.
+    pub address: Address,
+    /// The owner's name, if known.
+    pub owner: String,
+    /// The owner's telephone, if known.
+    pub phone: String,
+    /// Where the phone stands, if it stands there.
+    pub position: Option<Position>,
+}
+
+/// The properties that a text may mean, likeliest first.
+///
+/// # Errors
+/// Where the book cannot be read.
+pub fn find(book: &Book, text: &str) -> Result<Vec<Found>, ActError> {
+    Ok(book.find(text)?)
+}
+
+/// The whole record of one property.
+///
+/// # Errors
+/// Where it is not in the book, or the book cannot be read.
+pub fn history(book: &Book, property: PropertyId) -> Result<History, ActError> {
+    book.history(property)?.ok_or(ActError::NotThere {
+        what: "the property",
+    })
+}
+
+/// Adds a property with a house that has a front and a rear slope; more are added on the walk.
+///
+/// # Errors
+/// Where the address has no house or street, or the book cannot be written.
+pub fn add(book: &mut Book, new: NewProperty, moment: Moment) -> Result<PropertyId, ActError> {
+    if new.address.line.trim().is_empty() {
+        return Err(ActError::Wrong {
+            field: "address",
+            problem: "write the house number and the street".to_owned(),
+        });
+    }
+    let property = property_of(new, moment);
+    let id = property.id;
+    book.write(moment.at, |tx| {
+        tx.record(Entry::Property(property))?;
+        add_house(tx, id, moment)?;
+        Ok(id)
+    })
+}
+
+fn property_of(new: NewProperty, moment: Moment) -> Property {
+    let people = if new.owner.trim().is_empty() && new.phone.trim().is_empty() {
+        Vec::new()
+    } else {
+        vec![Person {
+            id: moment.id(),
+            name: new.owner.trim().to_owned(),
+            role: Role::Owner,
+            phones: Some(new.phone.trim().to_owned())
+                .filter(|phone| !phone.is_empty())
+                .into_iter()
+                .collect(),
+            email: None,
+        }]
+    };
+    Property {
+        id: moment.id(),
+        address: new.address,
+        also: Vec::new(),
+        position: new.position,
+        people,
+        built: None,
+        dangers: Vec::new(),
+        since: moment.today,
+    }
+}
+
+fn add_house(
+    tx: &mut book::Writing<'_>,
+    property: PropertyId,
+    moment: Moment,
+) -> Result<StructureId, ActError> {
+    let structure = Structure {
+        id: moment.id(),
+        property,
+        kind: StructureKind::House,
+        name: None,
+        gone: None,
+    };
+    let id = structure.id;
+    tx.record(Entry::Structure(structure))?;
+    for (side, letter) in [(Side::Front, 'A'), (Side::Rear, 'B')] {
+        tx.record(Entry::Slope(Slope {
+            id: moment.id(),
+            structure: id,
+            side,
+            letter,
+            pitch: None,
+        }))?;
+    }
+    Ok(id)
+}
+
+/// Adds a structure to a property, with a front and a rear slope.
+///
+/// # Errors
+/// Where the property is not in the book, or the book cannot be written.
+pub fn add_structure(
+    book: &mut Book,
+    property: PropertyId,
+    kind: StructureKind,
+    moment: Moment,
+) -> Result<StructureId, ActError> {
+    let history = history(book, property)?;
+    let taken = history.slopes.iter().map(|slope| slope.letter).max();
+    let structure = Structure {
+        id: moment.id(),
+        property,
+        kind,
+        name: None,
+        gone: None,
+    };
+    let id = structure.id;
+    book.write(moment.at, |tx| {
+        tx.record(Entry::Structure(structure))?;
+        let first = next_letter(taken);
+        let second = next_letter(Some(first));
+        for (side, letter) in [(Side::Front, first), (Side::Rear, second)] {
+            tx.record(Entry::Slope(Slope {
+                id: moment.id(),
+                structure: id,
+                side,
+                letter,
+                pitch: None,
+            }))?;
+        }
+        Ok(id)
+    })
+}
+
+/// Adds a slope to a structure.
+///
+/// # Errors
+/// Where the structure is not in the book, or the book cannot be written.
+pub fn add_slope(
+    book: &mut Book,
+    property: PropertyId,
+    structure: StructureId,
+    side: Side,
+    moment: Moment,
+) -> Result<(), ActError> {
+    let history = history(book, property)?;
+    history.structure(structure).ok_or(ActError::NotThere {
+        what: "the structure",
+    })?;
+    let letter = next_letter(history.slopes.iter().map(|slope| slope.letter).max());
+    book.write(moment.at, |tx| {
+        tx.record(Entry::Slope(Slope {
+            id: moment.id(),
+            structure,
+            side,
+            letter,
+            pitch: None,
+        }))?;
+        Ok(())
+    })
+}
+
+/// Letters run on over all structures of a property, so that one names one slope.
+fn next_letter(taken: Option<char>) -> char {
+    taken
+        .and_then(|letter| char::from_u32(u32::from(letter) + 1))
+        .unwrap_or('A')
+}
+
+/// Joins two properties that turned out to be one; `kept` leads from then on.
+///
+/// # Errors
+/// Where either is not in the book, they are the same, or the book cannot be written.
+pub fn join(
+    book: &mut Book,
+    kept: PropertyId,
+    other: PropertyId,
+    moment: Moment,
+) -> Result<(), ActError> {
+    if kept == other {
+        return Err(ActError::Wrong {
+            field: "property",
+            problem: "these are the same already".to_owned(),
+        });
+    }
+    history(book, kept)?;
+    history(book, other)?;
+    book.write(moment.at, |tx| {
+        tx.record(Entry::Joined { kept, other })?;
+        Ok(())
+    })
+}
+
+/// Parts a property from the one it was joined with by mistake.
+///
+/// # Errors
+/// Where the book cannot be written.
+pub fn part(book: &mut Book, other: PropertyId, moment: Moment) -> Result<(), ActError> {
+    book.write(moment.at, |tx| {
+        tx.record(Entry::Parted { other })?;
+        Ok(())
+    })
+}

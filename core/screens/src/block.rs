@@ -1,0 +1,183 @@
+//! What screens are built of: buttons, fields, rows. Every word is ready to draw.
+
+use crate::action::Action;
+use crate::form::FormOf;
+use acts::walk::Spot;
+use serde::{Deserialize, Serialize};
+use trade::ids::{PhotoId, VisitId};
+use trade::mark::{Condition, Rung};
+
+/// The picture of a condition: a small ladder.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Ladder {
+    /// Three whole rungs.
+    Sound,
+    /// One sagging.
+    Ageing,
+    /// One snapped.
+    Failing,
+    /// Two snapped, one gone.
+    Failed,
+    /// Dotted rails without rungs.
+    NotSeen,
+}
+
+impl From<Rung> for Ladder {
+    fn from(rung: Rung) -> Self {
+        match rung {
+            Rung::Sound => Self::Sound,
+            Rung::Ageing => Self::Ageing,
+            Rung::Failing => Self::Failing,
+            Rung::Failed => Self::Failed,
+        }
+    }
+}
+
+impl From<Option<Rung>> for Ladder {
+    fn from(rung: Option<Rung>) -> Self {
+        rung.map_or(Self::NotSeen, Self::from)
+    }
+}
+
+impl From<Condition> for Ladder {
+    fn from(condition: Condition) -> Self {
+        condition.rung().into()
+    }
+}
+
+/// Something to tap.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Button {
+    /// What it says.
+    pub label: String,
+    /// A second, smaller line.
+    pub note: Option<String>,
+    /// A ladder on it.
+    pub ladder: Option<Ladder>,
+    /// What the tap does.
+    pub action: Action,
+    /// Whether it shows what is chosen.
+    pub chosen: bool,
+}
+
+impl Button {
+    /// A plain button.
+    pub fn new(label: impl Into<String>, action: Action) -> Self {
+        Self {
+            label: label.into(),
+            note: None,
+            ladder: None,
+            action,
+            chosen: false,
+        }
+    }
+
+    /// The same, shown as chosen or not.
+    #[must_use]
+    pub fn chosen(mut self, chosen: bool) -> Self {
+        self.chosen = chosen;
+        self
+    }
+
+    /// The same with a second line.
+    #[must_use]
+    pub fn note(mut self, note: Option<String>) -> Self {
+        self.note = note;
+        self
+    }
+
+    /// The same with a ladder.
+    #[must_use]
+    pub fn ladder(mut self, ladder: Ladder) -> Self {
+        self.ladder = Some(ladder);
+        self
+    }
+}
+
+/// A line of a list; with a place to go to, it can be tapped.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Row {
+    /// What it is.
+    pub title: String,
+    /// What is said of it.
+    pub says: String,
+    /// A ladder beside it.
+    pub ladder: Option<Ladder>,
+    /// What a tap does.
+    pub action: Option<Action>,
+}
+
+/// What a field takes.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "kebab-case", tag = "kind")]
+pub enum FieldKind {
+    /// One line.
+    Line,
+    /// Several lines; dictation fills it too.
+    Words,
+    /// A telephone number.
+    Phone,
+    /// A day.
+    Day,
+    /// One of several.
+    OneOf {
+        /// The choices.
+        choices: Vec<Choice>,
+    },
+}
+
+/// One choice of a field.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Choice {
+    /// The value it stands for.
+    pub value: String,
+    /// What it says.
+    pub label: String,
+}
+
+/// A field to fill in.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Field {
+    /// Its name in the form.
+    pub name: &'static str,
+    /// What it asks.
+    pub label: String,
+    /// What stands in it: half-typed words where there are any.
+    pub value: String,
+    /// What it takes.
+    pub kind: FieldKind,
+}
+
+/// Fields with a button.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Form {
+    /// What it is for.
+    pub form: FormOf,
+    /// Its heading.
+    pub title: String,
+    /// The fields.
+    pub fields: Vec<Field>,
+    /// What the button says.
+    pub submit: String,
+}
+
+/// The shutter: always there on the roof.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Shutter {
+    /// What it says.
+    pub label: String,
+    /// The visit the picture belongs to.
+    pub visit: VisitId,
+    /// The part it lands on; `None` is the tray.
+    pub spot: Option<Spot>,
+}
+
+/// A picture to show.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Picture {
+    /// Which.
+    pub photo: PhotoId,
+    /// What it shows, for those who do not see it.
+    pub alt: String,
+}

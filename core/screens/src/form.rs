@@ -1,0 +1,131 @@
+//! The forms, and how what was typed into them is read.
+
+use acts::walk::Spot;
+use serde::{Deserialize, Serialize};
+use trade::ids::{MarkId, PhotoId, PropertyId, StructureId, VisitId};
+
+/// What a form is for.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", tag = "form")]
+pub enum FormOf {
+    /// Find an address.
+    Find,
+    /// Add a property.
+    AddProperty,
+    /// Open a visit: what they ask, how much to look at.
+    OpenVisit {
+        /// The property.
+        property: PropertyId,
+    },
+    /// Keep words in the tray, or on a part.
+    Say {
+        /// The visit.
+        visit: VisitId,
+        /// The part; `None` is the tray.
+        spot: Option<Spot>,
+        /// The structure and stop to stay at.
+        structure: Option<StructureId>,
+    },
+    /// Add a measure.
+    Measure {
+        /// The visit.
+        visit: VisitId,
+        /// The part.
+        spot: Spot,
+    },
+    /// Read the layers at a spot.
+    Layers {
+        /// The visit.
+        visit: VisitId,
+        /// The part at which they are read.
+        spot: Spot,
+    },
+    /// Work done between visits.
+    Work {
+        /// The visit.
+        visit: VisitId,
+        /// The part.
+        spot: Spot,
+    },
+    /// Add a part.
+    AddPart {
+        /// The visit.
+        visit: VisitId,
+        /// The structure.
+        structure: StructureId,
+    },
+    /// What a picture shows.
+    Caption {
+        /// The visit.
+        visit: VisitId,
+        /// The picture.
+        photo: PhotoId,
+    },
+    /// Correct a mark of a closed visit.
+    Correct {
+        /// The visit.
+        visit: VisitId,
+        /// The mark.
+        mark: MarkId,
+    },
+    /// What came of the letter.
+    Outcome {
+        /// The property.
+        property: PropertyId,
+    },
+    /// Something to come back to.
+    Remind {
+        /// The property.
+        property: PropertyId,
+    },
+    /// The firm.
+    Firm,
+    /// The code.
+    Profile,
+    /// The policy.
+    Policy,
+}
+
+impl FormOf {
+    /// The key under which half-typed words of one of its fields are kept.
+    pub(crate) fn draft_key(&self, field: &str) -> String {
+        let form = serde_json::to_string(self).unwrap_or_default();
+        format!("{form}/{field}")
+    }
+}
+
+/// What was typed into a form, read by field.
+pub(crate) struct Typed<'a>(pub &'a [(String, String)]);
+
+impl Typed<'_> {
+    /// The text of a field, trimmed; empty where it is not there.
+    pub(crate) fn text(&self, name: &str) -> &str {
+        self.0
+            .iter()
+            .find(|(field, _)| field == name)
+            .map_or("", |(_, value)| value.trim())
+    }
+
+    /// The value chosen in a field, as the type it stands for.
+    pub(crate) fn choice<T: serde::de::DeserializeOwned>(&self, name: &str) -> Option<T> {
+        let text = self.text(name);
+        if text.is_empty() {
+            return None;
+        }
+        serde_json::from_value(serde_json::Value::String(text.to_owned())).ok()
+    }
+
+    /// Whether a box was ticked.
+    pub(crate) fn ticked(&self, name: &str) -> bool {
+        self.text(name) == "yes"
+    }
+}
+
+/// The text that stands for a choice in a field.
+pub(crate) fn value_of<T: Serialize>(choice: &T) -> String {
+    match serde_json::to_value(choice) {
+        Ok(serde_json::Value::String(text)) => text,
+        Ok(other) => other.to_string(),
+        Err(_) => String::new(),
+    }
+}

@@ -1,0 +1,70 @@
+//! How parts, spots and structures are called on a screen.
+
+use acts::walk::Spot;
+use trade::catalogue::KindKey;
+use trade::history::History;
+use trade::ids::{PartId, SlopeId, StructureId};
+use trade::property::Structure;
+use trade::words::{Said, Words};
+
+/// A structure's name.
+pub(crate) fn structure(words: &Words, history: &History, id: StructureId) -> String {
+    history
+        .structure(id)
+        .map(|structure| of_structure(words, structure))
+        .unwrap_or_default()
+}
+
+fn of_structure(words: &Words, structure: &Structure) -> String {
+    structure
+        .name
+        .clone()
+        .unwrap_or_else(|| words.text(structure.kind.key()))
+}
+
+/// A part's name: its kind, and which one or on which slope.
+pub(crate) fn part(words: &Words, history: &History, id: PartId) -> String {
+    history.part(id).map_or_else(String::new, |part| {
+        compose(
+            words,
+            history,
+            &part.kind,
+            part.slope,
+            part.which.as_deref(),
+        )
+    })
+}
+
+/// A spot's name.
+pub(crate) fn spot(words: &Words, history: &History, spot: &Spot) -> String {
+    match spot {
+        Spot::Known { part: id } => part(words, history, *id),
+        Spot::Unborn {
+            kind, slope, which, ..
+        } => compose(words, history, kind, *slope, which.as_deref()),
+    }
+}
+
+fn compose(
+    words: &Words,
+    history: &History,
+    kind: &KindKey,
+    slope: Option<SlopeId>,
+    which: Option<&str>,
+) -> String {
+    let kind = words.text(&kind.message());
+    let side = slope
+        .and_then(|slope| history.slope(slope))
+        .map(|slope| words.text(slope.side.key()));
+    match (which, side) {
+        (Some(which), _) => words.say(
+            &Said::new("part-which")
+                .with("kind", kind)
+                .with("which", which),
+        ),
+        (None, Some(side)) => {
+            words.say(&Said::new("part-side").with("kind", kind).with("side", side))
+        }
+        (None, None) => kind,
+    }
+}

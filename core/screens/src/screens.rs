@@ -1,0 +1,161 @@
+//! The door of this room: show a place, carry out an action, take a picture in.
+
+use crate::action::Action;
+use crate::block::Shutter;
+use crate::place::Place;
+use crate::show::{self, Screen};
+use crate::{Next, act};
+use acts::settings::Going;
+use acts::{ActError, Book, Moment, tray};
+use trade::ids::{LetterId, PhotoId};
+use trade::words::{Said, Words};
+
+/// A book behind its screens.
+pub struct Screens {
+    book: Book,
+}
+
+/// Why a screen could not be shown or a tap not carried out, in the firm's language.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[error("{says}")]
+pub struct Trouble {
+    /// What happened, what was kept, what to do.
+    pub says: String,
+}
+
+/// What a room inside needs to show or do something.
+pub(crate) struct Context<'a> {
+    pub(crate) book: &'a Book,
+    pub(crate) going: Going,
+    pub(crate) words: &'static Words,
+    pub(crate) moment: Moment,
+}
+
+impl Context<'_> {
+    pub(crate) fn text(&self, key: &str) -> String {
+        self.words.text(key)
+    }
+
+    pub(crate) fn say(&self, said: &Said) -> String {
+        self.words.say(said)
+    }
+}
+
+impl Screens {
+    /// The screens of an open book.
+    pub fn of(book: Book) -> Self {
+        Self { book }
+    }
+
+    /// The book, to read from.
+    pub fn book(&self) -> &Book {
+        &self.book
+    }
+
+    /// The state of a place, ready to draw.
+    ///
+    /// # Errors
+    /// Where something it names is not in the book, or the book cannot be read.
+    pub fn show(&self, place: &Place, moment: Moment) -> Result<Screen, Trouble> {
+        let context = self.context(moment)?;
+        show::show(&context, place).map_err(|error| trouble(context.words, &error))
+    }
+
+    /// Carries out a tap. What it records is durable when this answers.
+    ///
+    /// # Errors
+    /// Where it was refused; nothing is half done, and half-typed words are kept.
+    pub fn act(&mut self, action: &Action, moment: Moment) -> Result<Next, Trouble> {
+        let words = self.context(moment)?.words;
+        act::act(&mut self.book, action, words, moment).map_err(|error| trouble(words, &error))
+    }
+
+    /// Takes a picture in, as the shutter says.
+    ///
+    /// # Errors
+    /// Where the visit is closed, the bytes are no picture, or the book cannot be written; then nothing is kept.
+    pub fn shoot(
+        &mut self,
+        shutter: &Shutter,
+        bytes: &[u8],
+        moment: Moment,
+    ) -> Result<PhotoId, Trouble> {
+        let words = self.context(moment)?.words;
+        tray::shoot(
+            &mut self.book,
+            shutter.visit,
+            shutter.spot.as_ref(),
+            bytes,
+            moment,
+        )
+        .map_err(|error| trouble(words, &error))
+    }
+
+    /// A small upright picture for a list; the original where this program cannot make one.
+    ///
+    /// # Errors
+    /// Where it is not in the book or damaged.
+    pub fn thumbnail(&self, photo: PhotoId) -> Result<Vec<u8>, Trouble> {
+        self.read(|book| tray::thumbnail(book, photo))
+    }
+
+    /// A picture as it was taken.
+    ///
+    /// # Errors
+    /// Where it is not in the book or damaged.
+    pub fn original(&self, photo: PhotoId) -> Result<Vec<u8>, Trouble> {
+        self.read(|book| tray::original(book, photo))
+    }
+
+    /// The PDF of a letter as it was made.
+    ///
+    /// # Errors
+    /// Where it is not in the book or damaged.
+    pub fn paper(&self, letter: LetterId) -> Result<Vec<u8>, Trouble> {
+        self.read(|book| acts::letter::pdf(book, letter))
+    }
+
+    /// Open reminders as an iCalendar file.
+    ///
+    /// # Errors
+    /// Where the book cannot be read.
+    pub fn calendar(&self, moment: Moment) -> Result<String, Trouble> {
+        let words = self.words()?;
+        self.read(|book| acts::outcome::calendar(book, words, moment))
+    }
+
+    fn read<T>(&self, read: impl FnOnce(&Book) -> Result<T, ActError>) -> Result<T, Trouble> {
+        let (words, _) = self.context_words()?;
+        read(&self.book).map_err(|error| trouble(words, &error))
+    }
+
+    /// The words of the firm's language.
+    ///
+    /// # Errors
+    /// Where the book cannot be read.
+    pub fn words(&self) -> Result<&'static Words, Trouble> {
+        Ok(self.context_words()?.0)
+    }
+
+    fn context_words(&self) -> Result<(&'static Words, Going), Trouble> {
+        let going = Going::of(&self.book)
+            .map_err(|error| trouble(Words::of(trade::words::Language::English), &error))?;
+        Ok((Words::of(going.firm.language), going))
+    }
+
+    fn context(&self, moment: Moment) -> Result<Context<'_>, Trouble> {
+        let (words, going) = self.context_words()?;
+        Ok(Context {
+            book: &self.book,
+            going,
+            words,
+            moment,
+        })
+    }
+}
+
+fn trouble(words: &Words, error: &ActError) -> Trouble {
+    Trouble {
+        says: words.say(&error.says()),
+    }
+}

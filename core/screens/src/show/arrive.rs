@@ -1,0 +1,188 @@
+//! Arrive: find the address, or who to see today.
+
+use crate::action::Action;
+use crate::block::{Button, Field, FieldKind, Form, Row};
+use crate::form::FormOf;
+use crate::place::Place;
+use crate::screens::Context;
+use acts::{ActError, Due, Why, arrive, outcome};
+use serde::Serialize;
+use trade::words::Said;
+
+/// The state of Arrive.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Arrive {
+    /// The firm's name.
+    pub firm: String,
+    /// The heading.
+    pub title: String,
+    /// Where the address is typed.
+    pub search: Form,
+    /// What was found, likeliest first.
+    pub found: Vec<Row>,
+    /// What to say where nothing was found.
+    pub none: Option<String>,
+    /// Adding what is not in the book.
+    pub add: Option<Form>,
+    /// Visits that are still open.
+    pub open: Vec<Row>,
+    /// The heading over them.
+    pub open_title: String,
+    /// Who to see today.
+    pub today: Vec<Row>,
+    /// The heading over them.
+    pub today_title: String,
+    /// Elsewhere.
+    pub doors: Vec<Button>,
+}
+
+pub(crate) fn show(context: &Context<'_>, find: &str) -> Result<Arrive, ActError> {
+    let found = found(context, find)?;
+    let searched = !find.trim().is_empty();
+    Ok(Arrive {
+        firm: context.going.firm.name.clone(),
+        title: context.text("arrive-title"),
+        search: search(context, find),
+        none: (searched && found.is_empty())
+            .then(|| context.say(&Said::new("arrive-none").with("find", find))),
+        add: searched.then(|| add(context, find)),
+        open: if searched { Vec::new() } else { open(context)? },
+        open_title: context.text("arrive-open"),
+        today: if searched {
+            Vec::new()
+        } else {
+            today(context)?
+        },
+        today_title: context.text("arrive-today"),
+        doors: vec![
+            Button::new(
+                context.text("reminders-title"),
+                Action::Go {
+                    to: Place::Reminders,
+                },
+            ),
+            Button::new(
+                context.text("settings-title"),
+                Action::Go {
+                    to: Place::Settings,
+                },
+            ),
+        ],
+        found,
+    })
+}
+
+fn search(context: &Context<'_>, find: &str) -> Form {
+    Form {
+        form: FormOf::Find,
+        title: String::new(),
+        fields: vec![Field {
+            name: "find",
+            label: context.text("arrive-find"),
+            value: find.to_owned(),
+            kind: FieldKind::Line,
+        }],
+        submit: context.text("arrive-find-button"),
+    }
+}
+
+fn found(context: &Context<'_>, find: &str) -> Result<Vec<Row>, ActError> {
+    if find.trim().is_empty() {
+        return Ok(Vec::new());
+    }
+    Ok(arrive::find(context.book, find)?
+        .into_iter()
+        .map(|found| Row {
+            title: found.card.address.line.clone(),
+            says: context.say(&why(&found.why).with("town", found.card.address.town.clone())),
+            ladder: None,
+            action: Some(Action::Go {
+                to: Place::Doorstep {
+                    property: found.card.property,
+                },
+            }),
+        })
+        .collect())
+}
+
+/// Why a property was found, in a few words.
+fn why(why: &Why) -> Said {
+    match why {
+        Why::Address { nearly: false } => Said::new("found-address"),
+        Why::Address { nearly: true } => Said::new("found-like"),
+        Why::OtherAddress { address, .. } => {
+            Said::new("found-other-address").with("with", address.line.clone())
+        }
+        Why::Person { name, .. } => Said::new("found-person").with("with", name.clone()),
+        Why::Phone { number } => Said::new("found-phone").with("with", number.clone()),
+        Why::Position { metres } => Said::new("found-near").with("with", format!("{metres:.0} m")),
+    }
+}
+
+fn add(context: &Context<'_>, find: &str) -> Form {
+    let fields = [
+        ("line", "address-line", FieldKind::Line),
+        ("town", "address-town", FieldKind::Line),
+        ("region", "address-region", FieldKind::Line),
+        ("postcode", "address-postcode", FieldKind::Line),
+        ("owner", "owner-name", FieldKind::Line),
+        ("phone", "owner-phone", FieldKind::Phone),
+    ];
+    Form {
+        form: FormOf::AddProperty,
+        title: context.text("arrive-add"),
+        fields: fields
+            .into_iter()
+            .map(|(name, label, kind)| Field {
+                name,
+                label: context.text(label),
+                value: if name == "line" {
+                    find.to_owned()
+                } else {
+                    String::new()
+                },
+                kind,
+            })
+            .collect(),
+        submit: context.text("arrive-add-button"),
+    }
+}
+
+fn open(context: &Context<'_>) -> Result<Vec<Row>, ActError> {
+    let mut rows = Vec::new();
+    for (visit, card) in context.book.open_visits()? {
+        let (_, visit) = acts::visit::find(context.book, visit)?;
+        rows.push(Row {
+            title: card.address.line,
+            says: context.say(&Said::new("arrive-open-since").with("on", visit.on)),
+            ladder: None,
+            action: Some(Action::Go {
+                to: Place::Doorstep {
+                    property: card.property,
+                },
+            }),
+        });
+    }
+    Ok(rows)
+}
+
+fn today(context: &Context<'_>) -> Result<Vec<Row>, ActError> {
+    Ok(outcome::due(context.book, context.moment.today)?
+        .into_iter()
+        .take(12)
+        .map(|Due { reminder, card }| Row {
+            title: card.address.line,
+            says: context.say(
+                &Said::new("reminder-line")
+                    .with("because", Said::new(reminder.because.key()))
+                    .with("on", reminder.on),
+            ),
+            ladder: None,
+            action: Some(Action::Go {
+                to: Place::Doorstep {
+                    property: reminder.property,
+                },
+            }),
+        })
+        .collect())
+}

@@ -1,0 +1,76 @@
+//! The state of each screen, one file a screen.
+
+pub mod arrive;
+pub mod doorstep;
+pub mod letter;
+pub mod mark;
+pub mod outcome;
+pub mod reminders;
+pub mod safety;
+pub mod settings;
+pub mod then_and_now;
+pub mod tray;
+pub mod verdict;
+pub mod walk;
+
+use crate::place::Place;
+use crate::screens::Context;
+use acts::ActError;
+use serde::Serialize;
+
+/// The state of one screen, ready to draw.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "kebab-case", tag = "screen")]
+pub enum Screen {
+    /// Find the address.
+    Arrive(arrive::Arrive),
+    /// Before he climbs.
+    Doorstep(doorstep::Doorstep),
+    /// May he climb at all.
+    Safety(safety::Safety),
+    /// The round.
+    Walk(walk::Walk),
+    /// One part.
+    Mark(Box<mark::Mark>),
+    /// What is not yet tied to a part.
+    Tray(tray::Tray),
+    /// What changed.
+    ThenAndNow(then_and_now::ThenAndNow),
+    /// What to do.
+    Verdict(verdict::Verdict),
+    /// What the owner gets.
+    Letter(letter::Letter),
+    /// What came of it.
+    Outcome(outcome::Outcome),
+    /// What to come back to.
+    Reminders(reminders::Reminders),
+    /// The firm, the code, the policy.
+    Settings(settings::Settings),
+}
+
+pub(crate) fn show(context: &Context<'_>, place: &Place) -> Result<Screen, ActError> {
+    Ok(match place {
+        Place::Arrive { find } => Screen::Arrive(arrive::show(context, find)?),
+        Place::Doorstep { property } => Screen::Doorstep(doorstep::show(context, *property)?),
+        Place::Safety { visit } => Screen::Safety(safety::show(context, *visit)?),
+        Place::Walk {
+            visit,
+            structure,
+            stop,
+        } => Screen::Walk(walk::show(context, *visit, *structure, stop.as_ref())?),
+        Place::Mark {
+            visit,
+            spot,
+            family,
+        } => Screen::Mark(Box::new(mark::show(context, *visit, spot, *family)?)),
+        Place::Tray { visit } => Screen::Tray(tray::show(context, *visit)?),
+        Place::ThenAndNow { visit } => Screen::ThenAndNow(then_and_now::show(context, *visit)?),
+        Place::Verdict { visit, structure } => {
+            Screen::Verdict(verdict::show(context, *visit, *structure)?)
+        }
+        Place::Letter { visit } => Screen::Letter(letter::show(context, *visit)?),
+        Place::Outcome { property } => Screen::Outcome(outcome::show(context, *property)?),
+        Place::Reminders => Screen::Reminders(reminders::show(context)?),
+        Place::Settings => Screen::Settings(settings::show(context)?),
+    })
+}

@@ -1,0 +1,179 @@
+//! Outcome: what came of the letter, and what to come back to.
+
+use crate::action::Action;
+use crate::block::{Button, Choice, Field, FieldKind, Form, Row};
+use crate::form::{FormOf, value_of};
+use crate::place::Place;
+use crate::screens::Context;
+use acts::{ActError, arrive};
+use serde::Serialize;
+use trade::history::History;
+use trade::ids::PropertyId;
+use trade::outcome::{Because, Came};
+use trade::words::Said;
+
+/// The state of Outcome.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Outcome {
+    /// The address.
+    pub under: String,
+    /// The heading.
+    pub title: String,
+    /// What came so far, newest first.
+    pub told: Vec<Row>,
+    /// What to record.
+    pub record: Form,
+    /// The heading over reminders.
+    pub reminders_title: String,
+    /// What to come back to.
+    pub reminders: Vec<(Row, Button)>,
+    /// Something more to come back to.
+    pub remind: Form,
+    /// Back to the doorstep.
+    pub back: Button,
+}
+
+pub(crate) fn show(context: &Context<'_>, property: PropertyId) -> Result<Outcome, ActError> {
+    let history = arrive::history(context.book, property)?;
+    Ok(Outcome {
+        under: history.property.address.line.clone(),
+        title: context.text("outcome-title"),
+        told: told(context, &history),
+        record: record(context, &history),
+        reminders_title: context.text("reminders-title"),
+        reminders: reminders(context, &history),
+        remind: remind(context, property),
+        back: Button::new(
+            context.text("back-doorstep"),
+            Action::Go {
+                to: Place::Doorstep { property },
+            },
+        ),
+    })
+}
+
+fn told(context: &Context<'_>, history: &History) -> Vec<Row> {
+    history
+        .outcomes
+        .iter()
+        .rev()
+        .map(|outcome| Row {
+            title: context.say(
+                &Said::new("outcome-line")
+                    .with("came", Said::new(outcome.came.key()))
+                    .with("on", outcome.on),
+            ),
+            says: match outcome.amount {
+                Some(amount) => context.say(
+                    &Said::new("outcome-amount")
+                        .with("amount", amount)
+                        .with("words", outcome.words.clone()),
+                ),
+                None => outcome.words.clone(),
+            },
+            ladder: None,
+            action: None,
+        })
+        .collect()
+}
+
+fn record(context: &Context<'_>, history: &History) -> Form {
+    let came = Came::ALL
+        .into_iter()
+        .map(|came| Choice {
+            value: value_of(&came),
+            label: context.text(came.key()),
+        })
+        .collect();
+    let letters = history
+        .letters
+        .iter()
+        .rev()
+        .map(|letter| Choice {
+            value: letter.id.to_string(),
+            label: context.say(&Said::new("letter-of").with("on", letter.on)),
+        })
+        .collect();
+    let field = |name, label: &str, kind| Field {
+        name,
+        label: context.text(label),
+        value: String::new(),
+        kind,
+    };
+    Form {
+        form: FormOf::Outcome {
+            property: history.property.id,
+        },
+        title: context.text("outcome-record"),
+        fields: vec![
+            field("came", "outcome-came", FieldKind::OneOf { choices: came }),
+            field(
+                "letter",
+                "outcome-letter",
+                FieldKind::OneOf { choices: letters },
+            ),
+            field("on", "outcome-on", FieldKind::Day),
+            field("amount", "outcome-paid", FieldKind::Line),
+            field("words", "say-words", FieldKind::Words),
+        ],
+        submit: context.text("outcome-keep"),
+    }
+}
+
+fn reminders(context: &Context<'_>, history: &History) -> Vec<(Row, Button)> {
+    history
+        .reminders
+        .iter()
+        .filter(|reminder| reminder.done.is_none())
+        .map(|reminder| {
+            let row = Row {
+                title: context.say(
+                    &Said::new("reminder-line")
+                        .with("because", Said::new(reminder.because.key()))
+                        .with("on", reminder.on),
+                ),
+                says: reminder.words.clone(),
+                ladder: None,
+                action: None,
+            };
+            let done = Button::new(
+                context.text("reminder-done"),
+                Action::ReminderDone {
+                    property: reminder.property,
+                    reminder: reminder.id,
+                },
+            );
+            (row, done)
+        })
+        .collect()
+}
+
+fn remind(context: &Context<'_>, property: PropertyId) -> Form {
+    let because = Because::ALL
+        .into_iter()
+        .map(|because| Choice {
+            value: value_of(&because),
+            label: context.text(because.key()),
+        })
+        .collect();
+    let field = |name, label: &str, kind| Field {
+        name,
+        label: context.text(label),
+        value: String::new(),
+        kind,
+    };
+    Form {
+        form: FormOf::Remind { property },
+        title: context.text("remind-title"),
+        fields: vec![
+            field("on", "remind-on", FieldKind::Day),
+            field(
+                "because",
+                "remind-because",
+                FieldKind::OneOf { choices: because },
+            ),
+            field("words", "say-words", FieldKind::Line),
+        ],
+        submit: context.text("remind-keep"),
+    }
+}

@@ -1,0 +1,197 @@
+//! Safety: may he climb at all. These stop work; they never replace training, local law or a licensed trade.
+
+use crate::action::Action;
+use crate::block::{Button, Row};
+use crate::name;
+use crate::place::Place;
+use crate::screens::Context;
+use acts::{ActError, visit};
+use serde::Serialize;
+use trade::answer::Answer;
+use trade::history::History;
+use trade::ids::VisitId;
+use trade::visit::{Reach, SafetyCheck, Sky, Visit};
+
+/// One safety question with its answers.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct CheckRow {
+    /// The question.
+    pub asks: String,
+    /// Yes, it holds.
+    pub yes: Button,
+    /// No, it does not.
+    pub no: Button,
+}
+
+/// How one structure is reached.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct ReachRow {
+    /// The structure.
+    pub structure: String,
+    /// The ways.
+    pub ways: Vec<Button>,
+}
+
+/// The state of Safety.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Safety {
+    /// The address.
+    pub address: String,
+    /// The heading.
+    pub title: String,
+    /// Dangers known from before.
+    pub dangers: Vec<String>,
+    /// The questions.
+    pub checks: Vec<CheckRow>,
+    /// The sky.
+    pub sky_title: String,
+    /// The sky's choices, and the wind.
+    pub sky: Vec<Button>,
+    /// What forbids climbing now.
+    pub stops: Vec<Row>,
+    /// The heading over how the structures are reached.
+    pub reach_title: String,
+    /// How the structures are reached.
+    pub reach: Vec<ReachRow>,
+    /// What is said at all times.
+    pub always: String,
+    /// The way back.
+    pub back: Button,
+    /// The main act.
+    pub main: Button,
+}
+
+pub(crate) fn show(context: &Context<'_>, visit: VisitId) -> Result<Safety, ActError> {
+    let (history, visit) = visit::find_open(context.book, visit)?;
+    Ok(Safety {
+        address: history.property.address.line.clone(),
+        title: context.text("safety-title"),
+        dangers: history.property.dangers.clone(),
+        checks: SafetyCheck::ALL
+            .into_iter()
+            .map(|check| check_row(context, &visit, check))
+            .collect(),
+        sky_title: context.text("safety-sky"),
+        sky: sky(context, &visit),
+        stops: stops(context, &visit),
+        reach_title: context.text("safety-reach"),
+        reach: reach(context, &history, &visit),
+        always: context.text("safety-always"),
+        back: Button::new(
+            context.text("back-doorstep"),
+            Action::Go {
+                to: Place::Doorstep {
+                    property: history.property.id,
+                },
+            },
+        ),
+        main: main(context, &history, &visit),
+    })
+}
+
+fn check_row(context: &Context<'_>, visit: &Visit, check: SafetyCheck) -> CheckRow {
+    let given = visit
+        .safety
+        .iter()
+        .find(|answer| answer.check == check)
+        .map(|answer| answer.holds);
+    let button = |label: &str, holds| {
+        Button::new(
+            context.text(label),
+            Action::AnswerSafety {
+                visit: visit.id,
+                check,
+                holds,
+            },
+        )
+        .chosen(given == Some(holds))
+    };
+    CheckRow {
+        asks: context.text(check.key()),
+        yes: button("answer-yes", Answer::Yes),
+        no: button("answer-no", Answer::No),
+    }
+}
+
+fn sky(context: &Context<'_>, visit: &Visit) -> Vec<Button> {
+    let skies = [Sky::Dry, Sky::Wet, Sky::Frozen, Sky::Thunder];
+    let mut buttons: Vec<Button> = skies
+        .into_iter()
+        .map(|sky| {
+            Button::new(
+                context.text(sky.key()),
+                Action::SetSky {
+                    visit: visit.id,
+                    sky,
+                },
+            )
+            .chosen(visit.weather.sky == sky)
+        })
+        .collect();
+    buttons.push(
+        Button::new(
+            context.text("weather-windy"),
+            Action::SetWindy {
+                visit: visit.id,
+                windy: !visit.weather.windy,
+            },
+        )
+        .chosen(visit.weather.windy),
+    );
+    buttons
+}
+
+fn stops(context: &Context<'_>, visit: &Visit) -> Vec<Row> {
+    acts::judge::stops(visit, &context.going)
+        .into_iter()
+        .map(|reason| Row {
+            title: context.say(&reason.says),
+            says: crate::show::verdict::source(context, &reason),
+            ladder: None,
+            action: None,
+        })
+        .collect()
+}
+
+fn reach(context: &Context<'_>, history: &History, visit: &Visit) -> Vec<ReachRow> {
+    visit
+        .structures
+        .iter()
+        .map(|&structure| ReachRow {
+            structure: name::structure(context.words, history, structure),
+            ways: Reach::ALL
+                .into_iter()
+                .map(|how| {
+                    Button::new(
+                        context.text(how.key()),
+                        Action::SetReach {
+                            visit: visit.id,
+                            structure,
+                            how,
+                        },
+                    )
+                    .chosen(visit.reach(structure) == Some(how))
+                })
+                .collect(),
+        })
+        .collect()
+}
+
+fn main(context: &Context<'_>, history: &History, visit: &Visit) -> Button {
+    let to = visit.structures.first().map_or(
+        Place::Doorstep {
+            property: history.property.id,
+        },
+        |structure| Place::Walk {
+            visit: visit.id,
+            structure: *structure,
+            stop: None,
+        },
+    );
+    let label = if acts::judge::stops(visit, &context.going).is_empty() {
+        "safety-up"
+    } else {
+        "safety-from-ground"
+    };
+    Button::new(context.text(label), Action::Go { to })
+}
