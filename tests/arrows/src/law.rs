@@ -18,7 +18,7 @@ pub const MAY_USE: &[(&str, &[&str])] = &[
     ),
     ("screens", &["trade", "acts"]),
     ("bindings", &["screens", "acts", "trade"]),
-    ("fixtures", &["trade"]),
+    ("fixtures", &["trade", "acts"]),
     ("desk", &["screens", "acts", "trade", "fixtures"]),
 ];
 
