@@ -39,6 +39,12 @@ pub(crate) fn create(path: &Path, secret: &Secret) -> Result<Connection> {
     Ok(conn)
 }
 
+/// Makes one that another is copied into, as a single file.
+pub(crate) fn create_copy(path: &Path, secret: &Secret) -> Result<Connection> {
+    let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_CREATE;
+    connect(path, secret, flags)
+}
+
 fn connect(path: &Path, secret: &Secret, flags: OpenFlags) -> Result<Connection> {
     let conn = Connection::open_with_flags(path, flags | OpenFlags::SQLITE_OPEN_NO_MUTEX)?;
     let key = Zeroizing::new(seal::hex(secret.bytes()));

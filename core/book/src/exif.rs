@@ -69,7 +69,7 @@ pub(crate) fn orientation(bytes: &[u8]) -> u8 {
     fields(bytes).map_or(1, |exif| turned(&exif))
 }
 
-/// By their first bytes: JPEG (ISO/IEC 10918-1), PNG (RFC 2083) and HEIF (ISO/IEC 23008-12). A name can say anything.
+/// Whether bytes are a picture that can be kept, by their first ones: JPEG (ISO/IEC 10918-1), PNG (RFC 2083) and HEIF (ISO/IEC 23008-12). A name can say anything.
 pub fn is_picture(bytes: &[u8]) -> bool {
     const HEIF: [&[u8]; 7] = [
         b"heic", b"heix", b"heim", b"heis", b"mif1", b"msf1", b"avif",

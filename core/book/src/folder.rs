@@ -171,3 +171,30 @@ pub(crate) fn is_free(path: &Path) -> Result<bool> {
         Err(error) => Err(BookError::io(path, error)),
     }
 }
+
+/// Every file below a folder, in the order of names; none where it is not there.
+pub(crate) fn files_below(path: &Path) -> Result<Vec<PathBuf>> {
+    let mut out = Vec::new();
+    let mut folders = vec![path.to_owned()];
+    while let Some(folder) = folders.pop() {
+        let failed = |source| BookError::Io {
+            path: folder.clone(),
+            source,
+        };
+        let entries = match fs::read_dir(&folder) {
+            Ok(entries) => entries,
+            Err(error) if error.kind() == std::io::ErrorKind::NotFound => continue,
+            Err(error) => return Err(failed(error)),
+        };
+        for entry in entries {
+            let entry = entry.map_err(failed)?;
+            if entry.file_type().map_err(failed)?.is_dir() {
+                folders.push(entry.path());
+            } else {
+                out.push(entry.path());
+            }
+        }
+    }
+    out.sort();
+    Ok(out)
+}

@@ -9,14 +9,18 @@
 //! - [`BookError`]: what can go wrong, and what is safe then.
 
 pub mod address;
+mod backup;
 mod book;
+mod check;
 mod content;
 mod database;
 mod drafts;
 mod entry;
 mod error;
 mod exif;
+mod finding;
 mod folder;
+mod found;
 mod header;
 mod history;
 mod hlc;
@@ -29,14 +33,18 @@ mod rebuild;
 mod records;
 mod schema;
 mod seal;
+mod search;
 pub mod spelling;
 mod writing;
 
+pub use backup::Backup;
 pub use book::Book;
+pub use check::{Checked, Problem};
 pub use content::MOST_BYTES;
 pub use entry::{Entry, Subject};
 pub use error::{BookError, Result};
 pub use exif::{Facts, Taken, is_picture};
+pub use found::{Found, Why};
 pub use hlc::{ClockOdd, HybridTime};
 pub use ink::{ActId, Line, LineId};
 pub use key::{Key, Salt};

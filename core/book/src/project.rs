@@ -3,6 +3,7 @@
 
 use crate::entry::{Entry, Subject};
 use crate::error::Result;
+use crate::finding;
 use crate::ink::{self, Line, LineId};
 use rusqlite::{Connection, params};
 use std::collections::BTreeSet;
@@ -85,6 +86,9 @@ fn remove(conn: &Connection, subject: Subject) -> Result<()> {
     let id = *subject.uuid().as_bytes();
     conn.prepare_cached("DELETE FROM record WHERE id = ?1 AND kind = ?2")?
         .execute(params![id, subject.kind()])?;
+    if let Subject::Property(_) = subject {
+        finding::remove(conn, id)?;
+    }
     let tables: &[&str] = match subject {
         Subject::Joining(_) => &["joined"],
         Subject::Erasure(_) => &["erased"],
@@ -134,6 +138,10 @@ fn insert(conn: &Connection, standing: &Standing) -> Result<()> {
 /// The rows by which a record is found.
 fn index(conn: &Connection, property: &[u8], entry: &Entry) -> Result<()> {
     match entry {
+        Entry::Property(record) => {
+            finding::insert(conn, record)?;
+            0
+        }
         Entry::Joined { kept, other } => conn
             .prepare_cached("INSERT INTO joined VALUES (?1, ?2)")?
             .execute(params![other.0.as_bytes(), kept.0.as_bytes()])?,

@@ -30,6 +30,21 @@ const COMPARED: &[(&str, &str)] = &[
         "top_covering",
         "SELECT id, structure, covering FROM top_covering",
     ),
+    (
+        "address",
+        "SELECT id, place, key, house, street, line, town, region, postcode FROM address",
+    ),
+    ("person", "SELECT id, place, name FROM person"),
+    ("name_word", "SELECT id, place, word FROM name_word"),
+    (
+        "phone",
+        "SELECT id, place, number, digits, last_seven, backwards FROM phone",
+    ),
+    (
+        "position",
+        "SELECT id, south, north, west, east, latitude, longitude FROM position",
+    ),
+    ("position_of", "SELECT id FROM position_of"),
 ];
 
 /// What one table said of one record before, and what the ink says.

@@ -8,6 +8,7 @@ use rusqlite::{Connection, Transaction, TransactionBehavior};
 const STEPS: &[&str] = &[
     include_str!("schema/001_ink.sql"),
     include_str!("schema/002_records.sql"),
+    include_str!("schema/003_search.sql"),
 ];
 
 /// The version this program writes.

@@ -65,6 +65,17 @@ pub fn street_names_apart(typed: &str, known: &str) -> Option<usize> {
     within(&close, &whole, errors_allowed(&close))
 }
 
+/// How far a typed street's name is from the beginning of a known one, where one letter of it is wrong: it was typed no further yet, or
+/// what followed was taken for a suffix ("Larkspr Hollow" for Larkspur Hollow Rd). Counted as two letters, so that whole names come first.
+pub fn street_name_begun(typed: &str, known: &str) -> Option<usize> {
+    let (close, whole) = (typed.replace(' ', ""), known.replace(' ', ""));
+    let long_enough = errors_allowed(&close) == 2;
+    let numbered = fixed_words(typed).next().is_some();
+    (long_enough && !numbered)
+        .then(|| begins_within(&close, &whole, 1))?
+        .map(|letters| letters + 1)
+}
+
 fn fixed_words(name: &str) -> impl Iterator<Item = &str> {
     name.split(' ')
         .filter(|word| word.chars().count() == 1 || word.contains(|c: char| c.is_ascii_digit()))

@@ -161,6 +161,7 @@ fn name_agrees(typed: &str, known: &str) -> Option<StreetAgrees> {
     }
     spelling::street_names_apart(typed, known)
         .or_else(|| directions_alike(typed, known))
+        .or_else(|| spelling::street_name_begun(typed, known))
         .map(StreetAgrees::Near)
 }
 

@@ -1,0 +1,205 @@
+//! Checking a book from end to end: every page, every line, every table, every file. It changes nothing.
+
+use crate::error::{BookError, Result};
+use crate::folder;
+use crate::ink;
+use crate::rebuild::{self, Difference};
+use crate::records::Records;
+use crate::seal;
+use rusqlite::{Connection, Transaction, TransactionBehavior};
+use std::collections::BTreeSet;
+use std::fmt;
+use std::path::PathBuf;
+use trade::ids::PropertyId;
+
+/// What a check found.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Checked {
+    /// Lines of ink.
+    pub lines: u64,
+    /// Records that count now.
+    pub records: u64,
+    /// Pictures and letters.
+    pub files: u64,
+    /// What is wrong. Empty for a healthy book.
+    pub problems: Vec<Problem>,
+}
+
+/// One thing that is wrong with a book.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Problem {
+    /// A page of the database is not what was written there.
+    Page(String),
+    /// Lines of one property, or of the firm, do not read.
+    Ink {
+        /// The property; `None` for the firm's own lines.
+        property: Option<PropertyId>,
+        /// What does not read.
+        what: String,
+    },
+    /// A table does not say what the ink says. Rebuilding puts it right.
+    Table(Difference),
+    /// A picture or letter is gone or was changed.
+    File {
+        /// SHA-256 of what it was.
+        sha256: String,
+    },
+    /// A record names a picture or letter that was never kept.
+    NeverKept {
+        /// SHA-256 of what it names.
+        sha256: String,
+    },
+    /// A file that nothing in the book knows of and nobody can read: what an erasure or a crash left. It may be removed.
+    Stray(PathBuf),
+}
+
+impl fmt::Display for Problem {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Page(what) => write!(f, "the database is damaged: {what}"),
+            Self::Ink {
+                property: Some(property),
+                what,
+            } => write!(f, "property {property}: {what}"),
+            Self::Ink {
+                property: None,
+                what,
+            } => write!(f, "the firm's own lines: {what}"),
+            Self::Table(difference) => write!(f, "{difference}; rebuild puts it right"),
+            Self::File { sha256 } => {
+                write!(f, "picture or letter {sha256} is gone or was changed")
+            }
+            Self::NeverKept { sha256 } => {
+                write!(
+                    f,
+                    "a record names picture or letter {sha256}, which was never kept"
+                )
+            }
+            Self::Stray(path) => write!(
+                f,
+                "{} belongs to nothing and cannot be read; it may be removed",
+                path.display()
+            ),
+        }
+    }
+}
+
+impl Records {
+    /// Checks the book from end to end: pages, ink, tables, pictures and letters. It changes nothing, and goes on after what it finds.
+    ///
+    /// # Errors
+    /// Only where the book cannot be read at all.
+    pub fn check(&self) -> Result<Checked> {
+        let mut problems = pages(&self.conn)?;
+        let unread = unread_ink(&self.conn)?;
+        let reads = unread.is_empty();
+        problems.extend(unread);
+        if reads {
+            problems.extend(tables(&self.conn)?);
+        }
+        let content = self.all_content()?;
+        problems.extend(self.damaged_files(&content)?);
+        problems.extend(self.never_kept()?);
+        problems.extend(self.stray_files(&content)?);
+        Ok(Checked {
+            lines: rebuild::count(&self.conn, "ink")?,
+            records: rebuild::count(&self.conn, "record")?,
+            files: content.len() as u64,
+            problems,
+        })
+    }
+
+    fn damaged_files(&self, content: &[[u8; 32]]) -> Result<Vec<Problem>> {
+        let mut out = Vec::new();
+        for sha256 in content {
+            match self.content(&seal::hex(sha256)) {
+                Ok(_) => {}
+                Err(BookError::FileDamaged { sha256 }) => out.push(Problem::File { sha256 }),
+                Err(error) => return Err(error),
+            }
+        }
+        Ok(out)
+    }
+
+    fn never_kept(&self) -> Result<Vec<Problem>> {
+        let mut statement = self.conn.prepare(
+            "SELECT DISTINCT sha256 FROM content_use WHERE sha256 NOT IN (SELECT sha256 FROM content)",
+        )?;
+        let rows = statement.query_map([], |row| row.get::<_, [u8; 32]>(0))?;
+        Ok(rows
+            .map(|row| {
+                row.map(|sha256| Problem::NeverKept {
+                    sha256: seal::hex(&sha256),
+                })
+            })
+            .collect::<rusqlite::Result<_>>()?)
+    }
+
+    fn stray_files(&self, content: &[[u8; 32]]) -> Result<Vec<Problem>> {
+        let mut out = Vec::new();
+        let known: BTreeSet<PathBuf> = content
+            .iter()
+            .flat_map(|sha256| [self.content_path(sha256), self.thumbnail_path(sha256)])
+            .collect();
+        for shelf in [self.folder.photos(), self.folder.thumbnails()] {
+            for path in folder::files_below(&shelf)? {
+                if !known.contains(&path) {
+                    out.push(Problem::Stray(path));
+                }
+            }
+        }
+        Ok(out)
+    }
+}
+
+/// Every page against its own code (SQLCipher) and every tree against its order (SQLite).
+fn pages(conn: &Connection) -> Result<Vec<Problem>> {
+    let mut out = Vec::new();
+    for pragma in ["PRAGMA cipher_integrity_check", "PRAGMA integrity_check"] {
+        let mut statement = conn.prepare(pragma)?;
+        let mut rows = statement.query([])?;
+        loop {
+            match rows.next() {
+                Ok(None) => break,
+                Ok(Some(row)) => {
+                    let said: String = row.get(0)?;
+                    if said != "ok" {
+                        out.push(Problem::Page(said));
+                    }
+                }
+                Err(error) => {
+                    out.push(Problem::Page(error.to_string()));
+                    break;
+                }
+            }
+        }
+    }
+    Ok(out)
+}
+
+fn unread_ink(conn: &Connection) -> Result<Vec<Problem>> {
+    let mut out = Vec::new();
+    let properties = ink::properties(conn)?.into_iter().map(Some);
+    for property in properties.chain([None]) {
+        if let Err(error) = ink::of_property(conn, property) {
+            let what = match error {
+                BookError::Damaged { what } => what,
+                other => other.to_string(),
+            };
+            out.push(Problem::Ink { property, what });
+        }
+    }
+    Ok(out)
+}
+
+/// Makes the tables anew, compares, and takes it all back.
+fn tables(conn: &Connection) -> Result<Vec<Problem>> {
+    let transaction = Transaction::new_unchecked(conn, TransactionBehavior::Immediate)?;
+    let rebuilt = rebuild::rebuild(&transaction)?;
+    transaction.rollback().map_err(BookError::from)?;
+    Ok(rebuilt
+        .differences
+        .into_iter()
+        .map(Problem::Table)
+        .collect())
+}

@@ -1,0 +1,3 @@
+SELECT id, place, line, town, region, postcode FROM address
+WHERE street = ?1
+LIMIT ?2
