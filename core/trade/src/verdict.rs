@@ -447,13 +447,14 @@ pub struct Verdict {
 }
 
 impl Verdict {
-    /// The course that decides the future of the structure: the greatest that the roofer does himself; where there is none, the first step's.
+    /// The course that decides the future of the structure: the greatest that the roofer does himself, making safe apart; where there is none,
+    /// another trade's work.
     pub fn main_course(&self) -> Option<Course> {
         self.steps
             .iter()
             .map(|step| step.course)
             .filter(|course| !matches!(course, Course::MakeSafe | Course::Refer))
             .max()
-            .or_else(|| self.steps.first().map(|step| step.course))
+            .or_else(|| self.steps.iter().map(|step| step.course).max())
     }
 }
