@@ -78,6 +78,7 @@ impl<'a> AsOf<'a> {
         for part in as_of.parts() {
             as_of.read_part(part);
         }
+        as_of.drop_clean_looks_from_afar();
         Some(as_of)
     }
 
@@ -92,6 +93,15 @@ impl<'a> AsOf<'a> {
         }
         if let Some(standing) = last.and_then(|look| self.standing_look(part, look)) {
             self.standing.push(standing);
+        }
+    }
+
+    /// Who saw a structure only from afar this time knows of nothing that is not so, however well it was seen before.
+    fn drop_clean_looks_from_afar(&mut self) {
+        if self.sight() != Sight::Close {
+            self.standing
+                .iter_mut()
+                .for_each(|standing| standing.fresh = false);
         }
     }
 

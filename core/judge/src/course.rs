@@ -168,7 +168,11 @@ pub fn course_and_owed(situation: &Situation, answers: &Answers) -> (Course, Vec
 /// The main course. Asks no more than it must.
 pub fn course(situation: &Situation, ask: &dyn Fn(Question) -> Answer) -> Course {
     if situation.installer_answers && situation.sight == Sight::Close {
-        return Course::Refer;
+        return if situation.needs.upkeep {
+            Course::Maintain
+        } else {
+            Course::Refer
+        };
     }
     if past_repair(ask).next().is_some() {
         return new_covering(situation, ask);

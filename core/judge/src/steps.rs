@@ -27,7 +27,6 @@ pub fn steps(
     match decision.course {
         Course::Leave => steps.push(leave(case, today)),
         Course::LookFirst => steps.push(look_first(case)),
-        Course::Refer => steps.push(installer(case)),
         _ => steps.extend(
             covering
                 .as_ref()
@@ -35,7 +34,11 @@ pub fn steps(
         ),
     }
     let works_close = case.situation.sight == Sight::Close;
-    if works_close && decision.course != Course::Refer {
+    let installers = case.situation.installer_answers && works_close;
+    if installers {
+        steps.push(installer(case));
+    }
+    if works_close && !installers {
         steps.extend(by_time(
             case,
             decision,

@@ -50,7 +50,7 @@ pub fn fault(fault: &Fault<'_>) -> Reason {
 /// Why a repair, and what to know of it.
 pub fn repair(case: &Case<'_>, decision: &Decision, faults: &[&Fault<'_>]) -> Vec<Reason> {
     let mut reasons: Vec<Reason> = faults.iter().map(|one| fault(one)).collect();
-    if faults.is_empty() {
+    if faults.is_empty() || faults.iter().any(|fault| fault.signs(Question::DeckWet)) {
         reasons.extend(case.because(
             Question::DeckWet,
             Rule::DeckWet,
