@@ -47,7 +47,7 @@ pub(crate) struct Present<'c, 'a> {
     pub timeline: &'c Timeline<'a>,
 }
 
-impl Present<'_, '_> {
+impl<'a> Present<'_, 'a> {
     /// What became of the part.
     pub fn became(&self) -> Became {
         if self.is_gone() {
@@ -124,7 +124,7 @@ impl Present<'_, '_> {
 
     /// Something was done, the cause remains, however good it looks today. An older patch goes on being one until the cause shows again
     /// or the part gets worse.
-    pub fn is_patch(&self, open: &Open) -> bool {
+    pub fn is_patch(&self, open: &Open<'a>) -> bool {
         let shows = self.shows(open);
         let quiet = !shows && self.sight.rung() <= self.story.rung();
         match self.fate(open) {
@@ -135,16 +135,8 @@ impl Present<'_, '_> {
         }
     }
 
-    fn has_patches(&self, open: &Open) -> bool {
-        !self
-            .story
-            .pharmacy()
-            .patches(
-                &open.finding,
-                &self.story.open_findings(),
-                &self.since.works,
-            )
-            .is_empty()
+    fn has_patches(&self, open: &Open<'a>) -> bool {
+        self.story.is_patched(self.timeline, open, self.since)
     }
 
     /// A lower rung, or the same with a new or larger defect of the same cause.
@@ -183,7 +175,7 @@ impl Present<'_, '_> {
                 _ => Became::StillOpen,
             };
         }
-        let came_back = |open: &Open| {
+        let came_back = |open: &Open<'a>| {
             self.shows(open) && !matches!(self.fate(open), Fate::Untouched | Fate::LeftAlone)
         };
         if self.story.open.iter().any(came_back) {
@@ -194,16 +186,12 @@ impl Present<'_, '_> {
     }
 
     /// What the work since did to an open cause.
-    pub fn fate(&self, open: &Open) -> Fate {
-        self.story.pharmacy().fate(
-            &open.finding,
-            &self.story.open_findings(),
-            &self.since.works,
-        )
+    pub fn fate(&self, open: &Open<'a>) -> Fate {
+        self.story.fate(self.timeline, open, self.since)
     }
 
     /// Whether an open cause shows now.
-    pub fn shows(&self, open: &Open) -> bool {
+    pub fn shows(&self, open: &Open<'a>) -> bool {
         self.shown
             .iter()
             .any(|finding| finding.cause == open.finding.cause)

@@ -124,9 +124,9 @@ fn patches_by_now(present: &Present<'_, '_>, cause: &CauseKey) -> Vec<Patch> {
 /// The cause that the earlier finding had and that is still in question; where a sound part got worse, the one that shows now.
 fn cause_in_question(present: &Present<'_, '_>, became: Became) -> Option<CauseKey> {
     let open = || present.story.open.iter();
-    let first = |fits: &dyn Fn(&&Open) -> bool| open().find(fits).map(|open| &open.finding);
-    let shows = |open: &&Open| present.shows(open);
-    let unanswered = |open: &&Open| present.fate(open) != Fate::Cured;
+    let first = |fits: &dyn Fn(&&Open<'_>) -> bool| open().find(fits).map(|open| &open.finding);
+    let shows = |open: &&Open<'_>| present.shows(open);
+    let unanswered = |open: &&Open<'_>| present.fate(open) != Fate::Cured;
     let finding: Option<&Finding> = match became {
         Became::Gone | Became::Replaced | Became::Cured | Became::Quiet | Became::New => None,
         Became::Hidden | Became::NotSeenAgain => first(&|_| true),
@@ -212,7 +212,7 @@ impl<'a> Standing<'a> {
     }
 
     fn known(&self, present: &Present<'_, '_>) -> Became {
-        let patched = |open: &Open| open.worked || present.fate(open) == Fate::Patched;
+        let patched = |open: &Open<'_>| open.worked || present.fate(open) == Fate::Patched;
         if self.since.replaced.is_some() {
             Became::Replaced
         } else if self.story.open.iter().any(patched) {

@@ -2,7 +2,7 @@
 
 use super::touch::{Touch, Touched};
 use trade::catalogue::{Catalogue, CauseKey, Effect, KindKey, Months, RemedyKey};
-use trade::mark::{DefectSeen, Mark};
+use trade::mark::{DefectSeen, Mark, Rung};
 use trade::thread::Patch;
 
 /// A cause found on a part, with the defects that show it.
@@ -27,8 +27,11 @@ pub(crate) enum Fate {
     Untouched,
 }
 
-/// The causes that a mark shows, the one that weighs most first.
+/// The causes that a mark shows, the one that weighs most first. On a sound part none, whatever small things are noted there.
 pub(crate) fn findings(mark: &Mark, catalogue: &Catalogue) -> Vec<Finding> {
+    if mark.condition.rung() == Some(Rung::Sound) {
+        return Vec::new();
+    }
     let mut found: Vec<Finding> = Vec::new();
     for seen in &mark.defects {
         let cause = cause_of(seen, catalogue);
@@ -156,11 +159,12 @@ impl<'a> Pharmacy<'a> {
         }
     }
 
-    /// What the works did to one cause.
-    pub fn fate(self, finding: &Finding, all: &[Finding], works: &[Touched<'_>]) -> Fate {
-        if self.cured_by(finding, works) {
+    /// What works did to one cause, each with whether it was about that cause.
+    pub fn fate(self, finding: &Finding, works: &[(Touched<'_>, bool)]) -> Fate {
+        let all: Vec<Touched<'_>> = works.iter().map(|(done, _)| *done).collect();
+        if self.cured_by(finding, &all) {
             Fate::Cured
-        } else if works.iter().any(|done| self.is_about(done, finding, all)) {
+        } else if works.iter().any(|(_, about)| *about) {
             Fate::Patched
         } else if works.is_empty() {
             Fate::Untouched

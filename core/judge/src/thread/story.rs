@@ -15,9 +15,11 @@ use trade::work::Work;
 
 /// A cause that was found and is not answered yet.
 #[derive(Clone, Debug)]
-pub(crate) struct Open {
+pub(crate) struct Open<'a> {
     /// The cause and its defects.
     pub finding: Finding,
+    /// The last look that showed it.
+    pub seen: Look<'a>,
     /// Whether work that does not cure it was done since it was last seen.
     pub worked: bool,
 }
@@ -57,7 +59,7 @@ impl Sight {
 /// What was done to a part since its last look.
 #[derive(Clone, Debug, Default)]
 pub(crate) struct Since<'a> {
-    /// Every work, oldest first.
+    /// Every work, oldest first. Remedies learned of since, but done before the last look, are among them.
     pub all: Vec<Touched<'a>>,
     /// Remedies and unknown work on what stands there now, oldest first.
     pub works: Vec<Touched<'a>>,
@@ -109,7 +111,7 @@ pub(crate) struct Story<'a> {
     /// The last look that told something.
     pub last: Option<Look<'a>>,
     /// The causes not answered yet, as they were found.
-    pub open: Vec<Open>,
+    pub open: Vec<Open<'a>>,
     /// Every patch on a cause since its last cure, and since the part was last replaced.
     pub patches: BTreeMap<CauseKey, Vec<Patch>>,
     /// Work that should have cured a cause, oldest first.
@@ -181,22 +183,59 @@ impl<'a> Story<'a> {
         self.open.iter().map(|open| open.finding.clone()).collect()
     }
 
-    /// What was done since the last look and could be seen by this one; without a look, all that is known.
+    /// What was done since the last look, or learned of since, and could be seen by this one; without a look, all that is known.
     pub fn since(&self, timeline: &Timeline<'a>, look: Option<&Look<'a>>) -> Since<'a> {
         let mut known = self.open_findings();
         known.extend(look.map(|look| self.shown(look)).unwrap_or_default());
         let works = self
             .touched
             .iter()
-            .filter(|done| {
-                self.last
-                    .is_none_or(|last| timeline.follows(done.work, &last))
-                    && !look.is_some_and(|look| timeline.follows(done.work, look))
-            })
+            .filter(|done| look.is_none_or(|look| is_there_for(timeline, done.work, look)))
+            .filter(|done| self.is_news(timeline, done))
             .filter(|done| self.reaches(done, &known))
             .copied()
             .collect();
         Since::of(works, self.cover)
+    }
+
+    /// Whether the last look could not tell of a work. It saw what stood there, so that a replacement of which is learned later changes
+    /// nothing; of a remedy it may not have known.
+    fn is_news(&self, timeline: &Timeline<'a>, done: &Touched<'a>) -> bool {
+        let Some(last) = &self.last else {
+            return true;
+        };
+        let learned_later = !timeline.known_by(done.work, last);
+        timeline.follows(done.work, last)
+            || (learned_later && matches!(done.touch, Touch::Treats(_) | Touch::Something))
+    }
+
+    /// What the works since did to an open cause: those done after it was last seen.
+    pub fn fate(&self, timeline: &Timeline<'a>, open: &Open<'a>, since: &Since<'a>) -> Fate {
+        let pharmacy = self.pharmacy();
+        let works: Vec<(Touched<'_>, bool)> = works_after(timeline, open, since)
+            .map(|done| (done, self.known_before(timeline, done.work)))
+            .filter(|(done, known)| self.reaches(done, known))
+            .map(|(done, known)| (done, pharmacy.is_about(&done, &open.finding, &known)))
+            .collect();
+        pharmacy.fate(&open.finding, &works)
+    }
+
+    /// Whether something was done about an open cause, after it was last seen, that does not cure it.
+    pub fn is_patched(&self, timeline: &Timeline<'a>, open: &Open<'a>, since: &Since<'a>) -> bool {
+        let works: Vec<Touched<'_>> = works_after(timeline, open, since).collect();
+        let patches = self
+            .pharmacy()
+            .patches(&open.finding, &self.open_findings(), &works);
+        !patches.is_empty()
+    }
+
+    /// The open causes that were known when a work was done.
+    fn known_before(&self, timeline: &Timeline<'a>, work: &Work) -> Vec<Finding> {
+        self.open
+            .iter()
+            .filter(|open| timeline.follows(work, &open.seen))
+            .map(|open| open.finding.clone())
+            .collect()
     }
 
     /// Work on a whole slope is work on a part only where it does something to what was found there.
@@ -295,31 +334,40 @@ impl<'a> Story<'a> {
                 on: look.visit.on,
             }));
         }
-        if self.counts(sight) {
+        let counts = self.counts(sight);
+        if counts {
             self.cures.extend(self.cures_in(&since));
             self.callback = self.callback_at(&self.cures, &shown, look.visit.on);
             if self.is_down(timeline, &since, Some(look)) || since.replaced.is_some() {
                 self.forget();
             }
-            self.answer(&since, sight, &shown);
+            self.answer(timeline, &since, sight, &shown);
             self.cover = Self::cover_at(&since, Some(look));
             self.last = Some(*look);
         }
         if sight.rung().is_some() {
-            self.find(shown);
+            self.find(look, shown, counts);
         }
     }
 
     /// Settles the open causes by what was done and by what is seen now.
-    fn answer(&mut self, since: &Since<'a>, sight: Sight, shown: &[Finding]) {
+    fn answer(
+        &mut self,
+        timeline: &Timeline<'a>,
+        since: &Since<'a>,
+        sight: Sight,
+        shown: &[Finding],
+    ) {
         if sight == Sight::Gone {
             self.forget();
         }
         self.count_patches(since, shown);
-        let open = std::mem::take(&mut self.open);
-        let all: Vec<Finding> = open.iter().map(|open| open.finding.clone()).collect();
-        for mut one in open {
-            let fate = self.pharmacy().fate(&one.finding, &all, &since.works);
+        let fates: Vec<Fate> = self
+            .open
+            .iter()
+            .map(|open| self.fate(timeline, open, since))
+            .collect();
+        for (mut one, fate) in std::mem::take(&mut self.open).into_iter().zip(fates) {
             let is_shown = shown
                 .iter()
                 .any(|finding| finding.cause == one.finding.cause);
@@ -350,16 +398,15 @@ impl<'a> Story<'a> {
         for finding in &all {
             let patches = self.pharmacy().patches(finding, &all, &since.works);
             if !patches.is_empty() {
-                self.patches
-                    .entry(finding.cause.clone())
-                    .or_default()
-                    .extend(patches);
+                let all = self.patches.entry(finding.cause.clone()).or_default();
+                all.extend(patches);
+                all.sort_by_key(|patch| patch.when);
             }
         }
     }
 
-    /// Adds what a look shows to the open causes; what it shows of an open one takes the place of what was known.
-    fn find(&mut self, shown: Vec<Finding>) {
+    /// Adds what a look shows to the open causes. What it shows of an open one takes the place of what was known, if it tells how the part is.
+    fn find(&mut self, look: &Look<'a>, shown: Vec<Finding>, counts: bool) {
         for finding in shown {
             let known = self
                 .open
@@ -367,10 +414,12 @@ impl<'a> Story<'a> {
                 .find(|open| open.finding.cause == finding.cause);
             let fresh = Open {
                 finding,
+                seen: *look,
                 worked: false,
             };
             match known {
-                Some(open) => *open = fresh,
+                Some(open) if counts => *open = fresh,
+                Some(_) => {}
                 None => self.open.push(fresh),
             }
         }
@@ -419,12 +468,31 @@ impl<'a> Story<'a> {
         if let Some(finding) = all.iter().find(|finding| &finding.cause == cause) {
             patches.extend(self.pharmacy().patches(finding, &all, &since.works));
         }
+        patches.sort_by_key(|patch| patch.when);
         patches
     }
 }
 
+/// The works since that were done after a cause was last seen.
+fn works_after<'a>(
+    timeline: &Timeline<'a>,
+    open: &Open<'a>,
+    since: &Since<'a>,
+) -> impl Iterator<Item = Touched<'a>> {
+    since
+        .works
+        .iter()
+        .filter(|done| timeline.follows(done.work, &open.seen))
+        .copied()
+}
+
+/// Whether a work could be known and seen by a look.
+fn is_there_for(timeline: &Timeline<'_>, work: &Work, look: &Look<'_>) -> bool {
+    timeline.known_by(work, look) && !timeline.follows(work, look)
+}
+
 /// Whether a look that does not show a cause closes it. Nothing that nobody saw closes anything.
-fn closes(sight: Sight, open: &Open, fate: Fate, shows_nothing: bool) -> bool {
+fn closes(sight: Sight, open: &Open<'_>, fate: Fate, shows_nothing: bool) -> bool {
     let Sight::Eyes(rung) = sight else {
         return false;
     };

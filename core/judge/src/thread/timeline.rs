@@ -126,6 +126,12 @@ impl<'a> Timeline<'a> {
         self.visits.iter().position(|visit| visit.id == id)
     }
 
+    /// Whether a work had been learned of by the visit of a look; what was learned on no visit was known at once.
+    pub fn known_by(&self, work: &Work, look: &Look<'_>) -> bool {
+        work.visit
+            .is_none_or(|id| self.place(id) <= Some(look.place))
+    }
+
     /// Whether a work came after a look, and so could not be seen by it.
     ///
     /// On the day of the look itself: what was learned on a later visit came after it; so did what we did on that very visit, where the

@@ -2,6 +2,10 @@
 
 #![allow(dead_code, reason = "each test file builds with what it needs")]
 
+pub mod chance;
+pub mod oracle;
+pub mod papers;
+
 use jiff::{Timestamp, civil::Date};
 use judge::Rules;
 use trade::catalogue::{Catalogue, KindKey, RemedyKey};
