@@ -82,19 +82,21 @@ impl Fault<'_> {
             .is_some_and(|remedy| remedy.as_str() == FIND_THE_LEAK)
     }
 
-    /// Whether it is this firm's to repair. An old trace of water is followed up with the upkeep.
+    /// Whether it is this firm's to repair.
     pub fn is_ours_to_repair(&self) -> bool {
-        self.size == RemedySize::Repair && self.trade.is_none() && !self.is_old_trace()
+        self.size == RemedySize::Repair && self.trade.is_none() && !self.is_trace()
     }
 
-    /// Whether it is upkeep that this firm does.
+    /// Whether it is upkeep that this firm does: small work, and following up an old trace of water.
     pub fn is_upkeep(&self) -> bool {
         let small = matches!(self.size, RemedySize::Upkeep | RemedySize::MakeSafe);
-        self.trade.is_none() && (small || self.is_old_trace())
+        let old_trace = self.is_trace() && !self.is_fresh_trace();
+        self.trade.is_none() && (small || old_trace)
     }
 
-    fn is_old_trace(&self) -> bool {
-        self.is_trace() && self.rung < Rung::Failing
+    /// Whether it shows water that came in lately.
+    pub fn is_fresh_trace(&self) -> bool {
+        self.is_trace() && self.rung >= Rung::Failing
     }
 
     /// Whether water can come in through it: a wet deck or a drip in the attic only shows that it did.

@@ -2,7 +2,7 @@
 //!
 //! The main course asks only what it turns on. A set of answers that turns it must therefore hold one of the unanswered
 //! questions that it asked (or one from which such an answer follows): otherwise it would ask the same and end the same.
-//! The search branches on those alone, fewest looks first.
+//! The search goes by those alone, one look more at a time.
 
 use crate::course::{Situation, course_and_owed};
 use crate::facts::{Answers, IMPLIED};
@@ -24,28 +24,27 @@ pub fn next_look(
     answers: &Answers,
     catalogue: &Catalogue,
 ) -> Option<NextLook> {
-    let (now, _) = course_and_owed(situation, answers);
-    let unknown = Question::ALL
-        .into_iter()
-        .filter(|question| answers.get(*question).is_unknown())
-        .count();
-    (1..=unknown).find_map(|looks| {
-        let mut search = Search {
-            situation,
-            now,
-            turning: Vec::new(),
-            seen: BTreeSet::new(),
-        };
-        search.suppose(answers, &BTreeSet::new(), looks);
-        search
-            .turning
+    let (now, owed) = course_and_owed(situation, answers);
+    let mut level = vec![Supposing {
+        answers: *answers,
+        looks: Looks::default(),
+        owed,
+    }];
+    while !level.is_empty() {
+        let (turned, open) = one_look_more(situation, &level, now);
+        let cheapest = turned
             .into_iter()
-            .min_by_key(|(supposed, course)| cost(supposed, *course, catalogue))
-            .map(|(supposed, turns_to)| NextLook {
+            .map(|(looks, turns_to)| (looks.supposed(), turns_to))
+            .min_by_key(|(supposed, turns_to)| cost(supposed, *turns_to, catalogue));
+        if let Some((supposed, turns_to)) = cheapest {
+            return Some(NextLook {
                 looks: looks_at(&supposed, catalogue),
                 turns_to,
-            })
-    })
+            });
+        }
+        level = open;
+    }
+    None
 }
 
 /// What a set of looks costs.
@@ -86,36 +85,76 @@ fn looks_at(supposed: &BTreeSet<Supposed>, catalogue: &Catalogue) -> Vec<LookAt>
     looks
 }
 
-struct Search<'a> {
-    situation: &'a Situation,
-    now: Course,
-    turning: Vec<(BTreeSet<Supposed>, Course)>,
-    seen: BTreeSet<BTreeSet<Supposed>>,
+/// Some answers supposed, and what the main course still asks under them.
+struct Supposing {
+    answers: Answers,
+    looks: Looks,
+    owed: Vec<Question>,
 }
 
-impl Search<'_> {
-    fn suppose(&mut self, answers: &Answers, supposed: &BTreeSet<Supposed>, looks: usize) {
-        let (course, owed) = course_and_owed(self.situation, answers);
-        if course != self.now {
-            self.turning.push((supposed.clone(), course));
-            return;
+/// Supposed answers as one bit a question.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+struct Looks {
+    yes: u32,
+    no: u32,
+}
+
+impl Looks {
+    fn and(mut self, question: Question, answer: Answer) -> Self {
+        let bit = 1 << question as u32;
+        if answer.is_yes() {
+            self.yes |= bit;
+        } else {
+            self.no |= bit;
         }
-        if looks == 0 {
-            return;
-        }
-        for question in with_relatives(&owed, answers) {
+        self
+    }
+
+    fn supposed(self) -> BTreeSet<Supposed> {
+        let of = move |bits: u32, answer: Answer| {
+            Question::ALL
+                .into_iter()
+                .filter(move |question| bits & 1 << *question as u32 != 0)
+                .map(move |question| (question, answer))
+        };
+        of(self.yes, Answer::Yes)
+            .chain(of(self.no, Answer::No))
+            .collect()
+    }
+}
+
+/// Every way to suppose one answer more: those that turn the course, and those that leave it.
+fn one_look_more(
+    situation: &Situation,
+    level: &[Supposing],
+    now: Course,
+) -> (Vec<(Looks, Course)>, Vec<Supposing>) {
+    let mut tried = BTreeSet::new();
+    let (mut turned, mut open) = (Vec::new(), Vec::new());
+    for supposing in level {
+        for question in with_relatives(&supposing.owed, &supposing.answers) {
             for answer in [Answer::Yes, Answer::No] {
-                let Some(next) = answers.with(question, answer) else {
+                let looks = supposing.looks.and(question, answer);
+                let Some(answers) = supposing.answers.with(question, answer) else {
                     continue;
                 };
-                let mut more = supposed.clone();
-                more.insert((question, answer));
-                if self.seen.insert(more.clone()) {
-                    self.suppose(&next, &more, looks - 1);
+                if !tried.insert(looks) {
+                    continue;
+                }
+                let (course, owed) = course_and_owed(situation, &answers);
+                if course == now {
+                    open.push(Supposing {
+                        answers,
+                        looks,
+                        owed,
+                    });
+                } else {
+                    turned.push((looks, course));
                 }
             }
         }
     }
+    (turned, open)
 }
 
 /// The questions asked, and the unanswered ones from whose answer theirs follows.

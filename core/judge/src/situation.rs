@@ -13,11 +13,7 @@ use trade::work::By;
 
 /// Reads the situation.
 pub fn read(as_of: &AsOf<'_>, faults: &[Fault<'_>], facts: &Facts) -> Situation {
-    let repairs = || {
-        faults
-            .iter()
-            .filter(|fault| fault.is_ours_to_repair() && !fault.is_trace())
-    };
+    let repairs = || faults.iter().filter(|fault| fault.is_ours_to_repair());
     Situation {
         sight: as_of.sight(),
         needs: Needs {
@@ -42,10 +38,9 @@ pub fn read(as_of: &AsOf<'_>, faults: &[Fault<'_>], facts: &Facts) -> Situation 
 }
 
 fn water(faults: &[Fault<'_>]) -> Water {
-    let is_fresh_trace = |fault: &Fault<'_>| fault.is_trace() && fault.rung >= Rung::Failing;
     if faults.iter().any(Fault::lets_water_in) {
         Water::WayInFound
-    } else if faults.iter().any(is_fresh_trace) {
+    } else if faults.iter().any(Fault::is_fresh_trace) {
         Water::Traced
     } else {
         Water::NothingFound

@@ -264,12 +264,8 @@ fn by_time(
 ) -> Vec<Step> {
     let mut times: BTreeMap<When, Vec<&Fault<'_>>> = BTreeMap::new();
     for fault in case.faults {
-        let ours = match course {
-            Course::Repair => fault.is_ours_to_repair(),
-            _ => fault.is_upkeep(),
-        };
-        let traced_first = decision.course == Course::LookFirst && fault.is_trace();
-        if ours && !traced_first && !covering.is_some_and(|covering| covering.takes_along(fault)) {
+        let taken_along = covering.is_some_and(|covering| covering.takes_along(fault));
+        if belongs(fault, course, decision.course) && !taken_along {
             times
                 .entry(time_of(fault, course, safe))
                 .or_default()
@@ -293,6 +289,18 @@ fn by_time(
             },
         })
         .collect()
+}
+
+/// Whether a fault is put right by the steps of one course. A fresh trace of water is followed up with the work on its way
+/// in; where that was not found, the look comes first.
+fn belongs(fault: &Fault<'_>, course: Course, main: Course) -> bool {
+    if fault.is_fresh_trace() || fault.is_trace() && main == Course::LookFirst {
+        return !fault.is_referred() && course == main;
+    }
+    match course {
+        Course::Repair => fault.is_ours_to_repair(),
+        _ => fault.is_upkeep(),
+    }
 }
 
 /// What was made safe now is put right this season.
