@@ -1,5 +1,7 @@
 //! Numbers of the code and the trade, each with its source beside it.
 
+#![allow(clippy::unwrap_used, reason = "a test may stop at the first surprise")]
+
 use judge::profile::{bars_covering_over, hail_bars, layers_allowed};
 use judge::rules::chimney::{above, chimney_height, cricket_height, needs_cricket};
 use judge::rules::flashing::{LEAST_THICKNESS, LEAST_VALLEY, SIDEWALL};
@@ -15,6 +17,8 @@ use trade::answer::Answer::{self, No, Unknown, Yes};
 use trade::firm::{Edition, Profile};
 use trade::stack::Covering;
 use trade::units::{Got, Length, Measured, Pitch};
+
+type Taped = Option<Measured<Length>>;
 
 fn rise(rise: f64) -> Pitch {
     Pitch::from_rise(rise).unwrap()
@@ -186,7 +190,7 @@ fn where_the_gas_vent_table_holds() {
     // Cap 12 in or smaller, 8 ft or more from a vertical wall.
     let inches = |inches: i64| taped(Length::inches(inches));
     let feet = |feet: i64| taped(Length::feet(feet));
-    let rows: [(Option<Measured<Length>>, Option<Measured<Length>>, Answer); 5] = [
+    let rows: [(Taped, Taped, Answer); 5] = [
         (Some(inches(12)), Some(feet(8)), Yes),
         (Some(inches(13)), Some(feet(8)), No),
         (Some(inches(12)), Some(feet(7)), No),

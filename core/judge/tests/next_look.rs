@@ -3,6 +3,8 @@
 //! The brute force knows nothing of how the main course is reached: it tries every set of answers to every set of unknown
 //! questions, and takes the cheapest that turns the course.
 
+#![allow(clippy::unwrap_used, reason = "a test may stop at the first surprise")]
+
 use judge::course::{Allowed, Needs, Sight, Situation, Water, course_and_owed};
 use judge::facts::Answers;
 use judge::next_look::{Cost, Supposed, cost, next_look};

@@ -1,5 +1,7 @@
 //! What the rules find about single parts, and what a new covering needs: through the verdict, from recorded measures and defects.
 
+#![allow(clippy::unwrap_used, reason = "a test may stop at the first surprise")]
+
 mod roof;
 mod verdict_house;
 

@@ -189,7 +189,8 @@ fn one_slope_may_be_done_alone() {
 #[test]
 fn what_takes_a_new_covering() {
     // Each ground alone, beside a failing flashing that would otherwise be repaired.
-    let rows: [(&str, fn(&mut House)); 8] = [
+    type MakeSo = fn(&mut House);
+    let rows: [(&str, MakeSo); 8] = [
         ("deck-wet-broad", |house| {
             let front = house.roof.front;
             house.again(front, "deck", near(Rung::Failed), &["deck-soft-broad"]);
