@@ -118,11 +118,10 @@ impl<'a> Writer<'a> {
         self.structures().len() > 1
     }
 
-    /// A structure's name.
+    /// A structure's name: its own, or that of its kind.
     pub fn structure(&self, id: StructureId) -> Said {
         match self.material.history.structure(id) {
-            Some(Structure { name: Some(name), .. }) => Said::verbatim(name.clone()),
-            Some(structure) => Said::new(structure.kind.key()),
+            Some(structure) => own_name(structure).unwrap_or_else(|| Said::new(structure.kind.key())),
             None => Said::new("letter-structure-unknown"),
         }
     }
@@ -149,8 +148,8 @@ impl<'a> Writer<'a> {
     /// What a part is and which one.
     pub fn kind(&self, part: &Part) -> Said {
         let kind = Said::new(part.kind.message());
-        match &part.which {
-            Some(which) => Said::new("letter-part-which").with("kind", kind).with("which", which.clone()),
+        match part.which.as_deref().map(Plain::new).filter(|which| !which.is_empty()) {
+            Some(which) => Said::new("letter-part-which").with("kind", kind).with("which", which.to_string()),
             None => kind,
         }
     }
@@ -179,10 +178,8 @@ impl<'a> Writer<'a> {
 
     /// A structure in the middle of a sentence; a name of its own stays as it is.
     pub fn small_structure(&self, id: StructureId) -> Said {
-        match self.material.history.structure(id) {
-            Some(Structure { name: None, .. }) => self.small(&self.structure(id)),
-            _ => self.structure(id),
-        }
+        let own = self.material.history.structure(id).and_then(own_name);
+        own.unwrap_or_else(|| self.small(&self.structure(id)))
     }
 
     /// The same by its identifier.
@@ -296,4 +293,9 @@ impl<'a> Writer<'a> {
         }
         parts
     }
+}
+
+fn own_name(structure: &Structure) -> Option<Said> {
+    let name = Plain::new(structure.name.as_deref()?);
+    (!name.is_empty()).then(|| Said::verbatim(name.to_string()))
 }

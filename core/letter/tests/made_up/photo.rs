@@ -34,7 +34,8 @@ impl Pictures for Lost {
 
 fn scene(width: u32, height: u32) -> Vec<u8> {
     let picture = ImageBuffer::from_fn(width, height, |x, y| {
-        let grain = ((x.wrapping_mul(2_654_435_761) ^ y.wrapping_mul(40_503)) >> 7) as u8 & 15;
+        // Granules of eight pixels: as hard to compress as a roof is, also when shrunk.
+        let grain = ((x / 8).wrapping_mul(2_654_435_761) ^ (y / 8).wrapping_mul(2_246_822_519)).wrapping_mul(3_266_489_917) >> 27;
         let (sky, wall) = (y * 3 < height, x * 4 < width);
         let course = y % (height / 12).max(1) < (height / 120).max(1);
         let base = match (sky, wall, course) {
@@ -43,7 +44,7 @@ fn scene(width: u32, height: u32) -> Vec<u8> {
             (false, false, true) => [40, 40, 40],
             (false, false, false) => [95, 90, 85],
         };
-        Rgb(base.map(|value: u8| value.saturating_add(grain)))
+        Rgb(base.map(|value: u8| value.saturating_add(grain as u8)))
     });
     let mut jpeg = Vec::new();
     JpegEncoder::new_with_quality(&mut jpeg, 90).encode_image(&picture).unwrap();
