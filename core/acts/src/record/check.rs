@@ -12,6 +12,7 @@ use trade::mark::{Rung, Seen};
 use trade::property::Address;
 use trade::stack::LayerIs;
 use trade::units::Length;
+use trade::verdict::Question;
 use trade::visit::Reach;
 
 /// A record before this year is a slip of the pen.
@@ -449,7 +450,7 @@ impl Found {
                     "this question is answered already",
                 );
             }
-            if !kind.asks.contains(&answered.question) {
+            if !kind.asks.contains(&answered.question) && !is_the_makers(answered.question, kind) {
                 self.say(
                     place,
                     Wrong::QuestionOfOtherPart,
@@ -498,6 +499,11 @@ impl Found {
             }
         }
     }
+}
+
+/// What the maker of a new covering says is learned at no part of a roof; it is written down with the covering that it would lie over.
+fn is_the_makers(question: Question, kind: &Kind) -> bool {
+    question == Question::MakerRefuses && kind.key.as_str() == "covering"
 }
 
 /// Whether a file name leads out of the folder that the visit file lies in.
