@@ -3,10 +3,12 @@
 mod roof;
 
 use proptest::prelude::*;
+use proptest::strategy::ValueTree;
+use proptest::test_runner::TestRunner;
 use roof::Books;
 use roof::chance::{Chance, any_record};
 use roof::oracle;
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use trade::catalogue::{Catalogue, Effect};
 use trade::history::History;
 use trade::ids::VisitId;
@@ -55,11 +57,32 @@ fn had_a_cure(record: &Chance, part: &Part) -> bool {
         here && shown.iter().any(|defect| {
             Catalogue::standard()
                 .defect(defect)
-                .unwrap()
-                .effect_on(&part.kind, remedy)
+                .and_then(|known| known.effect_on(&part.kind, remedy))
                 == Some(&Effect::Cures)
         })
     })
+}
+
+#[test]
+fn chance_brings_up_every_outcome() {
+    let mut runner = TestRunner::deterministic();
+    let mut brought: BTreeMap<Became, u32> = BTreeMap::new();
+    for _ in 0..2_000 {
+        let record = any_record(false)
+            .new_tree(&mut runner)
+            .unwrap()
+            .current()
+            .build();
+        for visit in &record.visits {
+            for thread in threads(&record.history, *visit) {
+                *brought.entry(thread.became).or_default() += 1;
+            }
+        }
+    }
+    for became in Became::ALL {
+        let times = brought.get(&became).copied().unwrap_or_default();
+        assert!(times >= 20, "{became:?} came up {times} times only");
+    }
 }
 
 proptest! {

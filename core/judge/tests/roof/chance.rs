@@ -23,7 +23,7 @@ const KINDS: [&str; 7] = [
 ];
 
 /// How many defects of a kind are thrown.
-const DEFECTS: usize = 5;
+const DEFECTS: usize = 3;
 
 #[derive(Clone, Debug)]
 pub struct ThrownMark {
@@ -42,7 +42,8 @@ pub struct ThrownWork {
     did: u8,
     remedy: usize,
     by: By,
-    day: u16,
+    /// The visit it was done after, and how many days.
+    day: (usize, u16),
     /// The visit on which it was learned of.
     learned: Option<usize>,
 }
@@ -66,9 +67,9 @@ pub struct Chance {
 /// Any record. Where `timely`, every work is learned of on no visit or on the first that could have learned of it.
 pub fn any_record(timely: bool) -> impl Strategy<Value = Thrown> {
     (
-        prop::collection::vec((0..KINDS.len(), 0_u8..3), 1..=3),
-        prop::collection::vec(prop_oneof![1 => Just(0_u16), 6 => 1_u16..500], 1..=5),
-        prop::collection::vec(any_mark(), 0..=12),
+        prop::collection::vec((0..KINDS.len(), 0_u8..3), 1..=2),
+        prop::collection::vec(prop_oneof![1 => Just(0_u16), 6 => 1_u16..600], 1..=5),
+        prop::collection::vec(any_mark(), 1..=12),
         prop::collection::vec(any_work(timely), 0..=6),
         prop::option::weighted(0.1, 0_u16..1500),
     )
@@ -86,7 +87,8 @@ fn any_mark() -> impl Strategy<Value = ThrownMark> {
         0..5_usize,
         0..3_usize,
         any_condition(),
-        prop::collection::vec((0..DEFECTS, any_extent()), 0..=3),
+        prop_oneof![1 => 0..=0_usize, 4 => 1..=1_usize, 1 => 2..=2_usize]
+            .prop_flat_map(|count| prop::collection::vec((0..DEFECTS, any_extent()), count)),
     )
         .prop_map(|(visit, part, condition, defects)| ThrownMark {
             visit,
@@ -105,8 +107,13 @@ fn any_condition() -> impl Strategy<Value = Condition> {
     let somehow = (rung(), prop::sample::select(&Seen::ALL[..]))
         .prop_map(|(rung, seen)| Condition::Seen { rung, seen });
     let unseen = prop::sample::select(&NotSeen::ALL[..]).prop_map(|why| Condition::NotSeen { why });
+    let sound = Just(Condition::Seen {
+        rung: Rung::Sound,
+        seen: Seen::Near,
+    });
     prop_oneof![
-        8 => near,
+        4 => sound,
+        6 => near,
         3 => somehow,
         3 => unseen,
         1 => Just(Condition::Gone),
@@ -126,10 +133,10 @@ fn any_work(timely: bool) -> impl Strategy<Value = ThrownWork> {
     (
         0..3_usize,
         0_u8..4,
-        0_u8..10,
+        prop_oneof![3 => 0_u8..6, 1 => 6_u8..10],
         0..12_usize,
         prop::sample::select(&By::ALL[..]),
-        0_u16..1500,
+        (0..5_usize, prop_oneof![1 => Just(0_u16), 5 => 1_u16..400]),
         learned,
     )
         .prop_map(|(part, reach, did, remedy, by, day, learned)| ThrownWork {
@@ -240,8 +247,9 @@ fn lay_work(roof: &mut Roof, thrown: &ThrownWork, part: PartId, visits: &[VisitI
 
 /// The day of a work, never later than the visit that learned of it. Index 0 stands for the first visit that could.
 fn timed(roof: &Roof, thrown: &ThrownWork, visits: &[VisitId]) -> (Date, Option<VisitId>) {
-    let when = after(thrown.day);
     let on = |visit: &VisitId| roof.history.visit(*visit).unwrap().on;
+    let (at, days) = thrown.day;
+    let when = on(&visits[at % visits.len()]).saturating_add(Span::new().days(i64::from(days)));
     match thrown.learned {
         None => (when, None),
         Some(0) => (when, visits.iter().find(|visit| on(visit) >= when).copied()),

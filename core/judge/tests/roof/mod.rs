@@ -1,6 +1,7 @@
 //! Builds a property's record line by line, the way a season of visits would.
 
 #![allow(dead_code, reason = "each test file builds with what it needs")]
+#![allow(clippy::unwrap_used, reason = "a test may stop at the first surprise")]
 
 pub mod chance;
 pub mod oracle;
@@ -271,4 +272,13 @@ impl Roof {
             .into_iter()
             .find(|thread| thread.part == part)
     }
+}
+
+/// A roof with one part and a first visit that found it so.
+pub fn found(kind: &str, rung: Rung, defects: &[&str]) -> (Roof, PartId) {
+    let mut roof = Roof::new();
+    let part = roof.part(kind);
+    let first = roof.visit("2017-04-11");
+    roof.mark(first, part, near(rung), defects);
+    (roof, part)
 }

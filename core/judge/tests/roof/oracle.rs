@@ -15,6 +15,10 @@ use trade::work::{By, Did, Work, WorkOn};
 
 /// A cause on the books.
 #[derive(Clone, Debug)]
+#[allow(
+    clippy::struct_excessive_bools,
+    reason = "each is one thing that happened"
+)]
 struct Cause {
     key: CauseKey,
     defects: Vec<DefectSeen>,
@@ -30,6 +34,10 @@ struct Cause {
     under_work: bool,
 }
 
+/// A cover, and the visit that told of it.
+#[derive(Clone, Copy)]
+struct Cover(Option<VisitId>);
+
 #[derive(Default)]
 struct Walker {
     last: Option<Mark>,
@@ -37,8 +45,8 @@ struct Walker {
     causes: Vec<Cause>,
     replaced: bool,
     taken_down: bool,
-    /// The visit that told of the cover that lies there; the outer `None` where none does.
-    cover: Option<Option<VisitId>>,
+    /// The cover that lies there.
+    cover: Option<Cover>,
 }
 
 /// What became of a part on one visit; `None` where nothing was marked by then.
@@ -165,7 +173,7 @@ impl Walker {
         let anew = catalogue.kind(&part.kind).unwrap().covered_anew;
         match &work.did {
             Did::TakenDown => self.new_start(false, true),
-            Did::Covered => self.cover = Some(work.visit),
+            Did::Covered => self.cover = Some(Cover(work.visit)),
             Did::Replaced if direct || anew != CoveredAnew::Stays => self.new_start(true, false),
             Did::Replaced => {}
             Did::Something => {
@@ -178,7 +186,7 @@ impl Walker {
             Did::Remedy(remedy) => {
                 let covering = catalogue.remedy(remedy).unwrap().size == RemedySize::Covering;
                 if covering && anew == CoveredAnew::LaidOver && remedy.as_str() == "recover" {
-                    self.cover = Some(work.visit);
+                    self.cover = Some(Cover(work.visit));
                 } else if covering && (direct || anew != CoveredAnew::Stays) {
                     self.new_start(true, false);
                 } else {
@@ -225,7 +233,7 @@ impl Walker {
         match (self.cover, mark) {
             (None, _) => false,
             (Some(_), None) => true,
-            (Some(learned), Some(mark)) => {
+            (Some(Cover(learned)), Some(mark)) => {
                 let close = matches!(
                     mark.condition,
                     Condition::Seen {
@@ -306,17 +314,17 @@ impl Walker {
             return Became::Replaced;
         }
         let then = last.condition.rung().unwrap();
-        let shows = |cause: &Cause| shown.iter().any(|one| one.key == cause.key);
+        let stands = |cause: &Cause| shown.iter().any(|one| one.key == cause.key);
         let cured = |cause: &Cause| cause.cured.len() == cause.defects.len();
         let all_cured = self
             .causes
             .iter()
-            .all(|cause| cured(cause) && !shows(cause));
+            .all(|cause| cured(cause) && !stands(cause));
         if !self.causes.is_empty() && all_cured && self.saw(mark) == Some(Rung::Sound) {
             return Became::Cured;
         }
         for cause in &self.causes {
-            let remains = match (shows(cause), cured(cause)) {
+            let remains = match (stands(cause), cured(cause)) {
                 (false, true) => false,
                 (true, true) => cause.patched,
                 (true, false) => cause.about,
@@ -347,7 +355,12 @@ impl Walker {
             Became::Worse
         } else if now == then && now == Rung::Sound {
             Became::Quiet
-        } else if now == then || self.causes.iter().any(|cause| shows(cause) && cured(cause)) {
+        } else if now == then
+            || self
+                .causes
+                .iter()
+                .any(|cause| stands(cause) && cured(cause))
+        {
             Became::StillOpen
         } else {
             Became::Better
@@ -368,11 +381,11 @@ impl Walker {
             self.causes.clear();
         }
         self.causes.retain_mut(|cause| {
-            let shows = shown.iter().any(|one| one.key == cause.key);
+            let stands = shown.iter().any(|one| one.key == cause.key);
             let cured = cause.cured.len() == cause.defects.len();
             let stays = match saw {
                 None => true,
-                Some(_) if shows => true,
+                Some(_) if stands => true,
                 Some(_) if cured => false,
                 Some(_) if cause.about => true,
                 Some(Rung::Sound) => cause.worked || cause.under_work,
