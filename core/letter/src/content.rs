@@ -235,14 +235,14 @@ pub struct Finding {
     pub rated: Rated,
     /// How it was seen.
     pub seen: Plain,
+    /// The roofer's own words.
+    pub words: Option<Plain>,
+    /// What was measured.
+    pub measures: Vec<Plain>,
     /// The defects.
     pub defects: Vec<DefectTold>,
     /// What cures it, what buys time, what makes it worse.
     pub remedies: Vec<Line>,
-    /// What was measured.
-    pub measures: Vec<Plain>,
-    /// The roofer's own words.
-    pub words: Option<Plain>,
     /// When and why the record was corrected.
     pub corrected: Option<Plain>,
     /// The pictures.

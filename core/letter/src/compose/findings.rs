@@ -156,11 +156,16 @@ fn with_effect(writer: &Writer, remedy: &str, effect: Option<&Effect>) -> Plain 
             &Said::new("letter-remedy-buys-time")
                 .with("remedy", remedy)
                 .with("months", months(*span))
-                .with("source", source.clone()),
+                .with("source", source_named(source)),
         ),
         Some(Effect::Worsens) => writer.say(&Said::new("letter-remedy-worsens").with("remedy", remedy)),
         None => writer.say(&remedy),
     }
+}
+
+/// Where a patch's usual life is from; the catalogue writes "common practice" where no document says it.
+fn source_named(source: &str) -> Said {
+    if source == "common practice" { Said::new("letter-common-practice") } else { Said::verbatim(source) }
 }
 
 /// A span of months: in years where both ends are whole years.

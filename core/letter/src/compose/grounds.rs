@@ -4,12 +4,16 @@ use super::writer::Writer;
 use super::{first_page, led, line};
 use crate::content::{Block, Line, ReasonLine, Refused};
 use trade::answer::Answer;
-use trade::verdict::{self, Narrowed, NextLook, Verdict};
+use trade::verdict::{self, Narrowed, NextLook, Reason, Verdict};
 use trade::words::Said;
 
 /// What must be said for safety, over all structures, each said once.
 pub fn cautions(writer: &Writer) -> Vec<Block> {
-    reasons_block(writer.reasons(writer.material.verdicts.iter().flat_map(|verdict| &verdict.cautions)))
+    let verdicts = writer.material.verdicts.iter();
+    let mut cautions: Vec<&Reason> = verdicts.flat_map(|verdict| &verdict.cautions).collect();
+    // What stops work comes first, whichever structure it is on.
+    cautions.sort_by_key(|caution| caution.strength);
+    reasons_block(writer.reasons(cautions))
 }
 
 /// The chain of reasons of each step, under the step.
@@ -21,10 +25,7 @@ pub fn why(writer: &Writer) -> Vec<Block> {
                 .with("when", first_page::when_and_where(writer, verdict, step))
                 .with("course", writer.small(&Said::new(step.course.key())));
             let reasons = reasons_block(writer.reasons(&step.reasons));
-            let work: Vec<Line> = first_page::work(writer, &step.tasks)
-                .iter()
-                .map(|said| line(writer.sentence(said)))
-                .collect();
+            let work = first_page::work_explained(writer, &step.tasks);
             if reasons.is_empty() && work.is_empty() {
                 continue;
             }

@@ -187,6 +187,15 @@ impl<'a> Writer<'a> {
         self.material.history.part(id).map(|part| self.named(part))
     }
 
+    /// Something small, with its structure behind it where there are several.
+    pub fn on_structure(&self, id: StructureId, what: Said) -> Said {
+        if self.has_many_structures() {
+            Said::new("letter-on-structure").with("what", what).with("structure", self.small_structure(id))
+        } else {
+            what
+        }
+    }
+
     /// A line that is led by its structure's name where there are several.
     pub fn about_structure(&self, id: StructureId, says: Said) -> Said {
         if self.has_many_structures() {
@@ -229,7 +238,7 @@ impl<'a> Writer<'a> {
     }
 
     /// The catalogue's entries for the defects of a mark, the one that weighs most first.
-    pub fn defects(&self, mark: &'a Mark) -> impl Iterator<Item = &'a Defect> + use<'a> {
+    pub fn defects<'m>(&self, mark: &'m Mark) -> impl Iterator<Item = &'a Defect> + use<'a, 'm> {
         let catalogue = self.material.catalogue;
         mark.defects.iter().filter_map(move |seen| catalogue.defect(&seen.defect))
     }
@@ -250,12 +259,10 @@ impl<'a> Writer<'a> {
         if let Some(answered) = said.filter(|answered| !answered.answer.is_unknown()) {
             return answered.answer;
         }
-        let signs = |defect: &Defect| defect.signs.contains(&question);
-        let catalogue = self.material.catalogue;
-        if mark.defects.iter().filter_map(|seen| catalogue.defect(&seen.defect)).any(signs) {
+        if self.defects(mark).any(|defect| defect.signs.contains(&question)) {
             return Answer::Yes;
         }
-        let clears = catalogue.kind(&part.kind).is_some_and(|kind| kind.clears.contains(&question));
+        let clears = self.material.catalogue.kind(&part.kind).is_some_and(|kind| kind.clears.contains(&question));
         let close = mark.condition.seen().is_some_and(trade::mark::Seen::is_close);
         if clears && close { Answer::No } else { Answer::Unknown }
     }

@@ -81,13 +81,13 @@ fn finding(content: &Content, it: &Finding, pictures: &dyn Pictures) -> Markup {
             div {
                 h4.part-name { (part_head(&it.part)) }
                 p { (it.seen) }
+                @if let Some(words) = &it.words { p { (words) } }
+                @for says in &it.measures { p { (says) } }
                 @for defect in &it.defects {
                     p { strong { (defect.name) } }
                     @for says in &defect.says { p { (led(says)) } }
                 }
                 @for says in &it.remedies { p { (led(says)) } }
-                @for says in &it.measures { p { (says) } }
-                @if let Some(words) = &it.words { p { (words) } }
                 @if let Some(corrected) = &it.corrected { p.corrected { (corrected) } }
             }
             (photos(content, &it.pictures, pictures))

@@ -4,12 +4,15 @@ use super::{few, line};
 use crate::compose::writer::Writer;
 use crate::compose::led;
 use crate::content::Line;
+use crate::plain::Plain;
 use trade::mark::Rung;
 use trade::verdict::{Course, Step, Task, Verdict, When};
 use trade::words::Said;
 
 /// Pieces of work that page one names in one step.
 const TASKS_NAMED: usize = 3;
+/// The rules whose limits say how long a roof will do: the next covering, and what a sale asks of it.
+const TELL_HOW_LONG: [&str; 3] = ["limit-next-is-tear-off", "sale-under-two-years", "sale-not-seen"];
 
 /// Every step of every verdict, in order of time.
 pub fn steps(writer: &Writer) -> Vec<Line> {
@@ -77,8 +80,27 @@ fn briefly(writer: &Writer, step: &Step) -> Said {
     }
 }
 
-/// The work of a step: each remedy once, with the addresses of its parts, and the trade where it is not ours.
-pub fn work(writer: &Writer, tasks: &[Task]) -> Vec<Said> {
+/// The work of a step in a few words: each remedy once, with its parts and the trade where it is not ours.
+fn work(writer: &Writer, tasks: &[Task]) -> Vec<Said> {
+    grouped(writer, tasks).into_iter().map(|(task, places)| one_work(writer, task, places)).collect()
+}
+
+/// The same a line each, with what is done.
+pub fn work_explained(writer: &Writer, tasks: &[Task]) -> Vec<Line> {
+    let groups = grouped(writer, tasks).into_iter();
+    let lines = groups.map(|(task, places)| {
+        let what = task.remedy.as_ref().and_then(|remedy| writer.text_if_any(&format!("{}.what", remedy.message())));
+        let work = writer.sentence(&one_work(writer, task, places)).to_string();
+        match what {
+            Some(what) => led(writer.say(&Said::new("letter-work-lead").with("work", work)), what),
+            None => line(Plain::new(&work)),
+        }
+    });
+    lines.collect()
+}
+
+/// Tasks of one remedy and one trade together, with their places.
+fn grouped<'t>(writer: &Writer, tasks: &'t [Task]) -> Vec<(&'t Task, Vec<Said>)> {
     let mut grouped: Vec<(&Task, Vec<Said>)> = Vec::new();
     for task in tasks {
         let Some(part) = writer.material.history.part(task.part) else { continue };
@@ -91,7 +113,7 @@ pub fn work(writer: &Writer, tasks: &[Task]) -> Vec<Said> {
             None => grouped.push((task, vec![place])),
         }
     }
-    grouped.into_iter().map(|(task, places)| one_work(writer, task, places)).collect()
+    grouped
 }
 
 fn one_work(writer: &Writer, task: &Task, places: Vec<Said>) -> Said {
@@ -112,18 +134,14 @@ fn one_work(writer: &Writer, task: &Task, places: Vec<Said>) -> Said {
 /// What can wait, and what comes of waiting with the rest.
 pub fn waiting(writer: &Writer) -> Vec<Line> {
     let steps = || writer.material.verdicts.iter().flat_map(|verdict| verdict.steps.iter().map(move |step| (verdict, step)));
-    let later: Vec<Said> = steps()
-        .filter(|(_, step)| step.when == When::Later)
-        .map(|(verdict, step)| writer.about_structure(verdict.structure, briefly(writer, step)))
+    let mut can_wait: Vec<Said> = steps()
+        .filter(|(_, step)| step.when == When::Later && is_work(step.course))
+        .map(|(verdict, step)| writer.on_structure(verdict.structure, briefly(writer, step)))
         .collect();
-    let mut lines = Vec::new();
-    if later.is_empty() {
-        lines.extend(worn_but_working(writer));
-    } else {
-        let named = few(later, TASKS_NAMED);
-        lines.push(led(writer.text("letter-can-wait"), writer.say(&named)));
-    }
-    let soonest = steps().filter(|(_, step)| step.course != Course::Leave).map(|(_, step)| step.when).min();
+    can_wait.extend(worn_but_working(writer));
+    let says = if can_wait.is_empty() { Said::new("letter-can-wait-rest") } else { few(can_wait, TASKS_NAMED) };
+    let mut lines = vec![led(writer.text("letter-can-wait"), writer.say(&says))];
+    let soonest = steps().filter(|(_, step)| is_work(step.course)).map(|(_, step)| step.when).min();
     let key = match soonest {
         Some(When::Now) => "letter-wait-now",
         Some(When::ThisSeason) => "letter-wait-season",
@@ -134,15 +152,16 @@ pub fn waiting(writer: &Writer) -> Vec<Line> {
 }
 
 /// Parts that are worn, still do their work, and that no step names.
-fn worn_but_working(writer: &Writer) -> Option<Line> {
+fn worn_but_working(writer: &Writer) -> Vec<Said> {
     let named = |part| writer.material.verdicts.iter().flat_map(|verdict| &verdict.steps).flat_map(|step| &step.tasks).any(|task| task.part == part);
-    let worn: Vec<Said> = writer
-        .marks()
-        .into_iter()
-        .filter(|(part, mark)| mark.condition.rung() == Some(Rung::Ageing) && !named(part.id))
-        .map(|(part, _)| writer.named(part))
-        .collect();
-    (!worn.is_empty()).then(|| led(writer.text("letter-can-wait"), writer.say(&few(worn, TASKS_NAMED))))
+    let marks = writer.marks().into_iter();
+    let worn = marks.filter(|(part, mark)| mark.condition.rung() == Some(Rung::Ageing) && !named(part.id));
+    worn.map(|(part, _)| writer.named(part)).collect()
+}
+
+/// Whether a course is work on the roof, and not leaving it or looking at it.
+fn is_work(course: Course) -> bool {
+    !matches!(course, Course::Leave | Course::LookFirst)
 }
 
 /// How long it will last: what the main course says of that, and no number that nobody can know.
@@ -157,6 +176,9 @@ pub fn lasting(writer: &Writer) -> Vec<Line> {
             Some(line(writer.say(&writer.about_structure(verdict.structure, says))))
         })
         .collect();
+    let limits = writer.material.verdicts.iter().flat_map(|verdict| &verdict.limits);
+    let how_long = limits.filter(|limit| TELL_HOW_LONG.contains(&limit.rule.as_str()));
+    lines.extend(writer.reasons(how_long).into_iter().map(|reason| line(reason.says)));
     lines.push(line(writer.text("letter-lasts-no-number")));
     lines
 }

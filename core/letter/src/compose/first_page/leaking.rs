@@ -15,7 +15,6 @@ const WAYS_NAMED: usize = 3;
 /// What we saw, then the way in, then what the owner told us.
 pub fn lines(writer: &Writer) -> Vec<Line> {
     let owner = writer.visit().map_or(Answer::Unknown, |visit| visit.request.leaking);
-    let ways = ways_in(writer);
     let mut lines = match (seen(writer), owner) {
         (Answer::Yes, _) => vec![answered(writer, "letter-yes", &Said::new("letter-leak-seen"))],
         (_, Answer::Yes) => vec![answered(writer, "letter-yes", &Said::new("letter-leak-told"))],
@@ -24,7 +23,7 @@ pub fn lines(writer: &Writer) -> Vec<Line> {
         (Answer::Unknown, Answer::Unknown) => vec![answered(writer, "letter-unknown", &Said::new("letter-leak-unknown"))],
     };
     let leaks = seen(writer).is_yes() || owner.is_yes();
-    lines.extend(where_from(writer, ways, leaks));
+    lines.extend(where_from(writer, leaks));
     lines.extend(told(writer));
     lines
 }
@@ -41,31 +40,33 @@ fn seen(writer: &Writer) -> Answer {
     })
 }
 
-/// Parts on the outside that let water in now or at the next rain, worst first.
-fn ways_in<'a>(writer: &Writer<'a>) -> Vec<(&'a Part, &'a Mark)> {
-    let lets_water_in = |part: &Part, mark: &'a Mark| {
-        let open = [Question::WaterComesIn, Question::OpenToRain]
-            .iter()
-            .any(|&question| writer.answers(part, mark, question).is_yes());
-        let urgent = writer.defects(mark).any(|defect| defect.urgency == When::Now);
-        open || (urgent && mark.condition.rung() >= Some(Rung::Failing))
+/// The way in: what stands open; where nothing does and it leaks, what is failing; never a guess beyond that.
+fn where_from(writer: &Writer, leaks: bool) -> Option<Line> {
+    let open = outside(writer, |part, mark| stands_open(writer, part, mark));
+    let failing = outside(writer, |_, mark| mark.condition.rung() >= Some(Rung::Failing));
+    let (key, ways) = match (leaks, open.is_empty(), failing.is_empty()) {
+        (true, false, _) => ("letter-leak-way", open),
+        (true, true, false) => ("letter-leak-likely", failing),
+        (true, true, true) => return Some(line(writer.text("letter-leak-way-not-found"))),
+        (false, false, _) => ("letter-leak-next-rain", open),
+        (false, true, _) => return None,
     };
-    let mut ways: Vec<(&Part, &Mark)> = writer
-        .marks()
-        .into_iter()
-        .filter(|&(part, mark)| !writer.is_inside(part) && lets_water_in(part, mark))
-        .collect();
-    ways.sort_by_key(|(_, mark)| std::cmp::Reverse(mark.condition.rung()));
-    ways
+    Some(line(writer.say(&Said::new(key).with("parts", few(ways, WAYS_NAMED)))))
 }
 
-fn where_from(writer: &Writer, ways: Vec<(&Part, &Mark)>, leaks: bool) -> Option<Line> {
-    if ways.is_empty() {
-        return leaks.then(|| line(writer.text("letter-leak-way-not-found")));
-    }
-    let named = few(ways.into_iter().map(|(part, _)| writer.named(part)).collect(), WAYS_NAMED);
-    let key = if leaks { "letter-leak-way" } else { "letter-leak-next-rain" };
-    Some(line(writer.say(&Said::new(key).with("parts", named))))
+/// Whether water gets in here now, or at the next rain.
+fn stands_open(writer: &Writer, part: &Part, mark: &Mark) -> bool {
+    let says = |question| writer.answers(part, mark, question).is_yes();
+    let urgent = writer.defects(mark).any(|defect| defect.urgency == When::Now);
+    says(Question::WaterComesIn) || says(Question::OpenToRain) || (urgent && mark.condition.rung() >= Some(Rung::Failing))
+}
+
+/// The parts seen from outside that are so, worst first: seen from inside, water shows but doesn't come in.
+fn outside(writer: &Writer, is_so: impl Fn(&Part, &Mark) -> bool) -> Vec<Said> {
+    let marks = writer.marks().into_iter();
+    let mut parts: Vec<(&Part, &Mark)> = marks.filter(|(part, mark)| !writer.is_inside(part) && is_so(part, mark)).collect();
+    parts.sort_by_key(|(_, mark)| std::cmp::Reverse(mark.condition.rung()));
+    parts.into_iter().map(|(part, _)| writer.named(part)).collect()
 }
 
 /// The room and the weather that the owner named.

@@ -2,7 +2,7 @@
 
 use super::line;
 use crate::compose::writer::Writer;
-use crate::compose::{findings, led};
+use crate::compose::{findings, grounds, led};
 use crate::content::Line;
 use std::collections::BTreeMap;
 use trade::catalogue::{Effect, Months, RemedyKey};
@@ -62,7 +62,9 @@ fn not_sold(writer: &Writer) -> Option<Line> {
         .verdicts
         .iter()
         .flat_map(|verdict| verdict.refused.iter().filter(is_patch).map(move |refused| (verdict, refused)))
-        .map(|(verdict, refused)| writer.about_structure(verdict.structure, crate::compose::grounds::course_refused(refused)))
+        .map(|(verdict, refused)| {
+            writer.on_structure(verdict.structure, writer.small(&grounds::course_refused(refused)))
+        })
         .collect();
     if refused.is_empty() {
         return None;
