@@ -47,6 +47,8 @@ pub(super) struct Advice<'a> {
     pub said: Said,
     /// Whether it has been done since, by whomever.
     pub done: bool,
+    /// Whether the owner said no.
+    pub declined: bool,
 }
 
 /// The last advice on each structure that still stands.
@@ -92,6 +94,9 @@ fn by_letter<'a>(record: &Record<'a>, structure: StructureId) -> Option<Advice<'
         refused: &verdict.refused,
         said: sentence(verdict),
         done: was_done(record, letter, structure),
+        declined: record
+            .outcome_of(letter.id)
+            .is_some_and(|outcome| outcome.came == Came::Declined),
     })
 }
 
@@ -164,6 +169,7 @@ fn by_marks<'a>(record: &Record<'a>, structure: StructureId) -> Option<Advice<'a
         refused: &[],
         said,
         done: false,
+        declined: false,
     })
 }
 

@@ -82,11 +82,12 @@ fn reminded(record: &Record<'_>, reminder: &Reminder) -> Line {
     }
 }
 
-/// Steps of the last verdict whose day has passed.
+/// Steps of the last verdict whose day has passed. A cover that the owner declined was never laid.
 fn passed(record: &Record<'_>, advice: &Advice<'_>) -> Vec<(Course, Line)> {
     advice
         .steps
         .iter()
+        .filter(|step| step.course != Course::MakeSafe || !advice.declined)
         .filter_map(|step| {
             let until = step.until.filter(|until| *until < record.today())?;
             let key = if step.course == Course::MakeSafe {

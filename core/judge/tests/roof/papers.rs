@@ -1,9 +1,10 @@
 //! Letters, answers and reminders, and how a doorstep reads aloud.
 
-use super::{Books, Roof, at_minute, day};
+use super::{Books, Roof, at_minute, day, found};
 use trade::doorstep::{Doorstep, Tells};
 use trade::ids::{LetterId, PartId, StructureId, VisitId};
 use trade::letter::Letter;
+use trade::mark::Rung::Failing;
 use trade::outcome::{Because, Came, Outcome, Reminder};
 use trade::verdict::{
     Course, Narrowed, Reason, Refused, Source, StandsOn, Step, Strength, Task, Verdict, When,
@@ -72,6 +73,25 @@ pub fn read(doorstep: &Doorstep, tells: Tells) -> Vec<String> {
         .filter(|line| line.tells == tells)
         .map(|line| said(&line.says))
         .collect()
+}
+
+/// What is to be read, with the names that other message files give put in: `{remedy-new-boot}`.
+pub fn named(template: &str) -> String {
+    let words = Words::of(Language::English);
+    let mut pieces = template.split('{');
+    let mut text = pieces.next().unwrap_or_default().to_owned();
+    for piece in pieces {
+        let (key, rest) = piece.split_once('}').unwrap();
+        assert!(words.has(key), "no message {key}");
+        text += &words.text(key);
+        text += rest;
+    }
+    text
+}
+
+/// Several lines to be read.
+pub fn lines<const N: usize>(templates: [&str; N]) -> Vec<String> {
+    templates.into_iter().map(named).collect()
 }
 
 /// Read aloud in English.
@@ -146,4 +166,33 @@ impl Roof {
     pub fn doorstep(&self, request: Option<&Request>, today: &str) -> Doorstep {
         judge::doorstep(&self.history, request, day(today), &Books::new().rules())
     }
+}
+
+/// A roof whose boot was found split, and a letter of that day with its verdict.
+pub fn advised(steps: impl Fn(&Roof) -> Vec<Step>, refused: Vec<Refused>) -> Roof {
+    let (mut roof, _) = found("pipe-boot", Failing, &["boot-split"]);
+    roof.part("covering");
+    roof.part("gutter");
+    let (visit, house) = (roof.history.visits[0].id, roof.house);
+    let steps = steps(&roof);
+    roof.letter(visit, house, steps, refused);
+    roof
+}
+
+/// Cover the boot now, tear off this season.
+pub fn tear_off(roof: &Roof) -> Vec<Step> {
+    let boot = roof.history.parts[0].id;
+    let mut cover = step(When::Now, Course::MakeSafe, &[(boot, "temporary-cover")]);
+    cover.until = Some(day("2017-05-23"));
+    vec![cover, step(When::ThisSeason, Course::TearOff, &[])]
+}
+
+/// A new boot this season.
+pub fn repair(roof: &Roof) -> Vec<Step> {
+    let boot = roof.history.parts[0].id;
+    vec![step(
+        When::ThisSeason,
+        Course::Repair,
+        &[(boot, "new-boot")],
+    )]
 }
