@@ -143,7 +143,33 @@ const ENGLISH: &[(&str, &str)] = files![
     "letter.ftl",
     "screens.ftl",
 ];
-const SPANISH: &[(&str, &str)] = files!["es": "trade.ftl"];
+const SPANISH: &[(&str, &str)] = files![
+    "es":
+    "trade.ftl",
+    "nouns.ftl",
+    "kinds.ftl",
+    "remedies.ftl",
+    "causes.ftl",
+    "defects/covering.ftl",
+    "defects/fastening.ftl",
+    "defects/layers.ftl",
+    "defects/deck.ftl",
+    "defects/edges.ftl",
+    "defects/gutters.ftl",
+    "defects/valleys.ftl",
+    "defects/pipes.ftl",
+    "defects/fuel_vents.ftl",
+    "defects/chimneys.ftl",
+    "defects/flashings.ftl",
+    "defects/skylights.ftl",
+    "defects/walls.ftl",
+    "defects/low_slopes.ftl",
+    "defects/ridges.ftl",
+    "defects/attachments.ftl",
+    "defects/earlier_repairs.ftl",
+    "defects/attic.ftl",
+    "defects/surroundings.ftl",
+];
 
 static IN_ENGLISH: LazyLock<Words> = LazyLock::new(|| Words::read(Language::English, ENGLISH));
 static IN_SPANISH: LazyLock<Words> = LazyLock::new(|| Words::read(Language::Spanish, SPANISH));

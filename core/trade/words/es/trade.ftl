@@ -1,18 +1,19 @@
 # Small words that every room uses.
+# No name in these files begins with the sound of an i, so that "y" never has to become "e" before the last of a list.
 
 verbatim = { $text }
-list-and = { $most } and { $last }
-date-long = { $day } { $month } { $year }
+list-and = { $most } y { $last }
+date-long = { $day } de { $month } de { $year }
 
-month-1 = January
-month-2 = February
-month-3 = March
-month-4 = April
-month-5 = May
-month-6 = June
-month-7 = July
-month-8 = August
-month-9 = September
-month-10 = October
-month-11 = November
-month-12 = December
+month-1 = enero
+month-2 = febrero
+month-3 = marzo
+month-4 = abril
+month-5 = mayo
+month-6 = junio
+month-7 = julio
+month-8 = agosto
+month-9 = septiembre
+month-10 = octubre
+month-11 = noviembre
+month-12 = diciembre

@@ -1,0 +1,126 @@
+# The deck, and the sheets laid on it.
+
+# --- split
+defect-deck-delaminated = Paneles que se deshojan
+    .what = Las capas o virutas de los paneles de madera se separaron, y el panel está hinchado y débil.
+    .why = Ya no sujeta clavos y se dobla al pisarlo. Aunque se seque, no vuelve a ponerse firme.
+    .water = Por aquí ha entrado agua, o durante años se ha condensado aire húmedo.
+    .photo = El borde o la parte de abajo del panel con sus capas abiertas, de cerca.
+defect-deck-board-broken = Tabla del tablero rota
+    .what = Una tabla o un panel del tablero está agrietado o roto.
+    .why = Ahí la cubierta no tiene nada firme debajo, y una persona puede hundir el pie.
+    .water = No entra agua mientras no se agriete también la cubierta de encima.
+    .photo = La rotura desde el ático, o el hundimiento de la cubierta encima.
+defect-underlayment-torn = Membrana rasgada
+    .what = La membrana bajo la cubierta está rasgada o tiene agujeros.
+    .why = Es la segunda defensa: se lleva el agua que pasa la cubierta.
+    .water = El agua que pasa la cubierta corre por la rasgadura hasta la madera.
+    .photo = La rasgadura de cerca con una cinta métrica, y la cubierta levantada alrededor.
+defect-underlayment-brittle = Membrana reseca
+    .what = La membrana bajo la cubierta está seca y se deshace al doblarla.
+    .why = Sigue ahí, pero ya no detiene nada. Solo se puede renovar junto con la cubierta.
+    .water = El agua que pasa la cubierta corre por sus grietas.
+    .photo = Un pedazo doblado entre dos dedos, y de dónde se tomó.
+
+# --- loose
+defect-deck-sags = Tablero hundido entre vigas
+    .what = El tablero se hunde entre las vigas, y con luz baja la vertiente parece una tabla de lavar.
+    .why = Los paneles son delgados, se mojaron alguna vez o cubren demasiado claro. En una cubierta nueva se marcará cada hundimiento.
+    .water = Por esto solo no entra agua.
+    .photo = La vertiente de lado con luz baja, y una regla larga sobre dos vigas.
+defect-deck-unfastened = Tablero sin clavar
+    .what = Las tablas o los paneles del tablero se levantan o se mueven porque sus clavos no agarraron las vigas o se soltaron.
+    .why = La cubierta va clavada a esta madera. En una tormenta se pueden levantar las dos.
+    .water = El agua no entra de inmediato. Entra por donde las tablas que se mueven rasgaron la cubierta.
+    .photo = Desde el ático, los clavos al lado de la viga, o la tabla que se mueve al pisarla.
+defect-underlayment-unfastened = Membrana sin sujetar
+    .what = La membrana bajo la cubierta está suelta, sin clavos ni grapas en sus traslapes.
+    .why = El viento se le mete debajo, y se rasga o se corre donde debería estar lisa.
+    .water = El agua corre bajo el borde suelto hasta la madera.
+    .photo = Una mano que levanta la membrana suelta, y el traslape sin sujetar.
+defect-underlayment-wrinkled = Membrana arrugada
+    .what = La membrana se puso con arrugas, o se arrugó al mojarse antes de quedar tapada.
+    .why = Las arrugas se marcan en las tejas y no las dejan pegarse.
+    .water = La lluvia con viento se mete bajo las tejas levantadas. Una arruga puede llevarla de lado hasta un clavo.
+    .photo = La onda en las tejas con luz baja, y la arruga donde se levanta la cubierta.
+defect-ice-barrier-not-stuck = Barrera contra hielo despegada
+    .what = La membrana adhesiva del alero no pegó a la madera: se puso con frío, sobre polvo o sobre madera mojada.
+    .why = Sirve porque sella alrededor de cada clavo y contra la madera. Suelta, no hace ni lo uno ni lo otro.
+    .water = El agua represada por el hielo corre por debajo y entra a la pared o al cielo raso.
+    .photo = La membrana levantada con la mano en el borde, y su cara de abajo limpia o empolvada.
+
+# --- missing
+defect-underlayment-bare = Membrana al descubierto
+    .what = La membrana que va bajo la cubierta quedó expuesta al sol y a la lluvia.
+    .why = Está hecha para ir tapada. A la intemperie se reseca, se rasga y se suelta en semanas o meses.
+    .water = La lluvia entra por sus agujeros de clavo, traslapes y rasgaduras.
+    .photo = La membrana descubierta con sus bordes, y cuánto le falta a la cubierta para taparla.
+defect-underlayment-missing = Sin membrana
+    .what = La cubierta va directo sobre la madera, sin membrana de por medio.
+    .why = No hay nada que se lleve el agua que toda cubierta deja pasar con mal tiempo.
+    .water = El agua que pasa la cubierta llega de inmediato a la madera.
+    .photo = Una teja levantada con madera pelada debajo, en dos lugares.
+defect-ice-barrier-missing = Sin barrera contra hielo
+    .what = No está la membrana adhesiva que va en el alero donde se acumula hielo.
+    .why = El hielo del alero detiene la nieve que se derrite. Esa agua encuentra cada junta y cada clavo de la cubierta.
+    .water = El agua se estanca detrás del hielo, sube bajo las tejas y entra por encima de la pared.
+    .photo = Las primeras hileras levantadas en el alero, con simple fieltro o madera debajo.
+defect-ice-barrier-short = Barrera contra hielo corta
+    .what = La membrana adhesiva del alero no sube lo suficiente. Debe terminar al menos 24 pulgadas hacia adentro de la línea de la pared exterior.
+    .why = Sobre un voladizo ancho, un solo ancho de membrana suele quedar corto.
+    .water = El agua detenida por el hielo entra por encima del borde de arriba de la membrana.
+    .photo = Una cinta métrica pendiente arriba, del borde al final de la membrana, y la medida del voladizo.
+defect-deck-edge-exposed = Canto del tablero al descubierto
+    .what = El canto cortado del tablero de madera está a la intemperie.
+    .why = La madera cortada bebe agua por sus cantos. Se hincha, se deshoja y suelta los clavos.
+    .water = La lluvia y el agua que escurre del techo empapan el canto descubierto.
+    .photo = El canto descubierto desde abajo, de cerca, y qué largo tiene.
+defect-deck-gaps-wide = Tablas muy separadas
+    .what = Las tablas están tan separadas que muchos clavos no encuentran madera.
+    .why = Esas tablas se pusieron para tejas de madera. Las de asfalto necesitan un tablero cerrado.
+    .water = Por esto solo no entra agua. Las tejas sobre los espacios se hunden y se agrietan.
+    .photo = Desde el ático, los espacios con una cinta métrica sobre uno de ellos.
+defect-deck-hole-left = Agujero dejado en el tablero
+    .what = El agujero de un tubo o respiradero viejo se cubrió con tejas pero no se cerró con madera.
+    .why = Solo la cubierta lo tapa. Un pie o una rama lo atraviesa.
+    .water = No entra agua hasta que la cubierta sobre el agujero se hunde y se agrieta.
+    .photo = El agujero desde el ático, o el punto redondo y blando del techo con una cinta métrica encima.
+
+# --- misbuilt
+defect-deck-sheets-tight = Paneles demasiado juntos
+    .what = Los paneles se pusieron canto con canto, sin holgura, y sus cantos se hincharon y se levantaron.
+    .why = Se marcan lomos rectos en las tejas, que ahí se gastan y se levantan.
+    .water = La lluvia con viento se mete bajo las tejas levantadas. En lo demás todavía escurren el agua.
+    .photo = Los lomos rectos con luz baja, con una cinta métrica entre dos de ellos.
+defect-underlayment-lapped-wrong = Membrana traslapada al revés
+    .what = La membrana de arriba va metida bajo la de abajo, así que el traslape mira hacia arriba.
+    .why = El agua baja y se mete en el traslape, donde debería pasar por encima.
+    .water = El agua que pasa la cubierta corre por detrás de la membrana de abajo hasta la madera.
+    .photo = El traslape con la cubierta levantada, y una flecha o un lápiz que apunte pendiente abajo.
+defect-underlayment-single-low = Una sola membrana, poca pendiente
+    .what = Entre 2 y 4 pulgadas de subida por cada 12, las tejas necesitan membrana doble debajo. Aquí hay una sola.
+    .why = Con poca pendiente pasa más agua bajo las tejas, y un solo traslape no la detiene.
+    .water = El viento empuja el agua bajo las tejas y por encima del borde de arriba de la membrana.
+    .photo = El medidor de pendiente sobre la vertiente, y la cubierta levantada con la única membrana.
+
+# --- wet
+defect-deck-soft-spot = Tablero blando en un punto
+    .what = En un lugar, la madera bajo la cubierta cede al presionarla.
+    .why = La madera mojada se pudre, ya no sujeta clavos y puede romperse al pisarla. El punto crece hasta que se detiene el agua.
+    .water = Ha entrado agua más arriba de este punto, a menudo por un tapajuntas o un tubo.
+    .photo = La mano o el pie en el punto, luego el punto con lo que queda pendiente arriba.
+defect-deck-soft-broad = Tablero blando en un área grande
+    .what = La madera bajo la cubierta está blanda en un área grande o en varios lugares.
+    .why = Los clavos no agarran, no se puede poner encima una cubierta nueva, y tal vez no aguante a una persona.
+    .water = Ha entrado agua durante mucho tiempo, por más de un lugar o a lo largo de todo el borde.
+    .photo = Toda el área desde la escalera con sus límites señalados, y un lugar blando de cerca.
+defect-deck-stained = Mancha vieja y seca en el tablero
+    .what = La madera muestra una mancha oscura, pero hoy está seca y dura.
+    .why = Ahí hubo agua alguna vez. O ya se detuvo, o entra solo con ciertos vientos o con el deshielo.
+    .water = Hasta donde se ve, ahora no entra agua. Revise de nuevo después de una lluvia fuerte.
+    .photo = La mancha con una mano seca o un medidor de humedad encima, y lo que queda arriba.
+defect-ice-dam-marks = Huellas de hielo en el alero
+    .what = Manchas, canaletas dobladas o bordes levantados muestran que se acumula hielo en el alero.
+    .why = El calor de la casa derrite la nieve arriba, y se vuelve a congelar sobre el voladizo frío. La causa está en el ático.
+    .water = El agua se estanca detrás del hielo, sube bajo las tejas y entra por encima de la pared.
+    .photo = Las huellas en el alero y en el cielo raso o la pared de adentro, y el hielo mismo si lo hay.

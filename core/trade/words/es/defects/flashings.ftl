@@ -1,0 +1,143 @@
+# Flashings at walls, chimneys and skylights: the bent metal that leads water back onto the roof.
+
+# --- split
+defect-flashing-rusted = Tapajuntas oxidado
+    .what = El metal doblado donde el techo topa con la pared o el tragaluz está oxidado, delgado o con agujeros.
+    .why = El óxido acaba en agujeros. El metal oxidado no se puede volver a usar bajo una cubierta nueva.
+    .water = El agua pasa por los agujeros a la madera de atrás.
+    .photo = El peor óxido de cerca, luego todo el largo.
+defect-chimney-flashing-rusted = Tapajuntas de chimenea oxidado
+    .what = El metal que cierra el techo contra la chimenea está oxidado, delgado o con agujeros.
+    .why = El óxido acaba en agujeros. El metal oxidado no se puede volver a usar bajo una cubierta nueva.
+    .water = El agua pasa por los agujeros, baja junto a la chimenea y llega al ático.
+    .photo = El peor óxido de cerca, luego todo el lado donde está.
+defect-flashing-sealant-cracked = Sellador del tapajuntas agrietado
+    .what = Se agrietó la línea delgada de sellador en el borde de arriba de un tapajuntas sano.
+    .why = Aquí el metal hace el trabajo, y el sellador solo cierra su borde. Hay que renovarlo cada pocos años.
+    .water = Todavía entra poca agua. Entrará más conforme se abra la línea.
+    .photo = La línea agrietada de cerca, y el metal de abajo, entero.
+defect-cricket-seam-open = Unión del tejadillo abierta
+    .what = Se abrió o se oxidó una unión del techito de dos caídas detrás de la chimenea.
+    .why = Toda el agua que baja hacia la chimenea se desvía en este techito.
+    .water = El agua pasa por la unión detrás de la chimenea.
+    .photo = La unión abierta de cerca, y todo el techito.
+
+# --- loose
+defect-counter-flashing-loose = Tapajuntas superior salido
+    .what = El metal de arriba se salió de la junta de mortero o se soltó de la pared.
+    .why = Cubre el borde de arriba del metal de abajo. Cuando se separa, ese borde queda abierto.
+    .water = El agua baja por el ladrillo o la pared, por detrás de los dos metales.
+    .photo = El hueco entre el metal y el ladrillo de cerca, y su largo.
+defect-head-flashing-lifted = Tapajuntas frontal levantado
+    .what = El metal de la parte alta de la vertiente se levantó o se dobló hacia arriba.
+    .why = El viento lo agarra, y ya no aprieta las tejas de abajo.
+    .water = El viento mete la lluvia bajo el metal levantado.
+    .photo = El borde levantado de lado, y su largo.
+defect-kickout-loose = Desviador suelto
+    .what = La pieza doblada del final del alero se soltó o se movió de un golpe.
+    .why = Entonces el agua de toda la vertiente baja por la pared, detrás del revestimiento.
+    .water = El agua pasa de largo la pieza y entra detrás del revestimiento.
+    .photo = La pieza suelta y el hueco, de cerca.
+
+# --- missing
+defect-step-flashing-missing = Falta el tapajuntas escalonado
+    .what = No están las piezas chicas de metal doblado que van en cada hilera, donde el techo topa con la pared.
+    .why = Llevan el agua de la pared de regreso a cada teja. Ninguna otra cosa lo hace por mucho tiempo.
+    .water = La lluvia baja por la pared, por detrás del canto de las tejas, hasta la madera.
+    .photo = Una teja levantada junto a la pared que no muestre metal, y toda la unión.
+defect-step-flashing-short = Tapajuntas escalonado muy chico
+    .what = Las piezas de metal junto a la pared tienen menos de 4 pulgadas por la pared o 4 pulgadas sobre el techo, o no traslapan.
+    .why = Una pieza chica no basta con lluvia fuerte o con nieve contra la pared.
+    .water = El agua pasa por encima o más allá de la punta de la pieza corta.
+    .photo = Una pieza levantada, con una cinta métrica en las dos alas.
+defect-head-flashing-short = Tapajuntas frontal muy corto
+    .what = El metal donde la parte alta de la vertiente topa con la pared no sube bastante por la pared o no baja bastante sobre las tejas.
+    .why = El agua debe pasar por encima de la última hilera. Una pieza corta no basta con viento y lluvia fuerte.
+    .water = El viento empuja el agua por encima del borde de arriba, o el agua se regresa por debajo del de abajo.
+    .photo = El metal con una cinta métrica, pared arriba y techo abajo.
+defect-head-flashing-missing = Falta el tapajuntas frontal
+    .what = Donde la parte alta de la vertiente topa con la pared no hay metal.
+    .why = Las tejas terminan en la pared, y la unión está abierta o solo embarrada.
+    .water = La lluvia baja por la pared y entra directo por detrás de la última hilera.
+    .photo = La unión de cerca, con la última hilera levantada si se deja, y su largo.
+defect-counter-flashing-missing = Falta el tapajuntas superior
+    .what = El metal junto al ladrillo no tiene una segunda pieza sobre su borde de arriba.
+    .why = Entonces el borde de arriba depende solo del sellador.
+    .water = El agua baja por el ladrillo y se mete por detrás del borde de arriba abierto.
+    .photo = El borde de arriba del metal contra el ladrillo, de cerca.
+defect-kickout-missing = Falta el desviador
+    .what = Donde el alero termina contra una pared, no está la pieza doblada que manda el agua a la canaleta.
+    .why = El agua de toda la vertiente baja por ese punto de la pared. La pared puede pudrirse por años sin que se vea.
+    .water = El agua se mete detrás del revestimiento al final del alero y baja por dentro de la pared.
+    .photo = El final del alero en la pared, y las manchas en la pared de abajo si las hay.
+defect-cricket-missing = Falta tejadillo tras la chimenea
+    .what = La chimenea mide más de 30 pulgadas de ancho, y detrás falta el techito de dos caídas que reparte el agua.
+    .why = Ahí se juntan hojas y nieve, y el agua de la vertiente se queda contra el ladrillo.
+    .water = El agua se estanca detrás de la chimenea y entra por encima del metal.
+    .photo = La parte de atrás de la chimenea con una cinta métrica a lo ancho, y lo que hay ahí.
+
+# --- misbuilt
+defect-flashing-face-nailed = Tapajuntas clavado por la cara
+    .what = Se clavó a través del metal por donde corre el agua.
+    .why = El metal crece y se encoge y afloja los clavos. Cada uno deja un agujero en lo que estaba entero.
+    .water = El agua sigue los clavos hasta la madera de atrás.
+    .photo = Las cabezas a la vista de cerca, y cuántas son.
+defect-flashing-lapped-wrong = Tapajuntas traslapado al revés
+    .what = Una pieza de metal de abajo va sobre una de arriba, o la membrana de la pared baja por detrás del metal.
+    .why = Cada pieza debe escurrir sobre la de abajo. Al revés, mete el agua.
+    .water = El agua se mete en el traslape y por detrás del metal.
+    .photo = El traslape equivocado de cerca, con un dedo que apunte pendiente abajo.
+defect-flashing-continuous = Una sola tira larga por la pared
+    .what = Junto a la pared sube una sola tira larga de metal, donde la mayoría de los techadores entreteje una pieza por hilera.
+    .why = Lo que pasa su orilla sigue sobre ella hasta el alero. Los códigos viejos no la permitían junto a tejas.
+    .water = El agua que se sale por el costado de la tira se mete bajo las tejas.
+    .photo = La tira con una teja levantada encima, y su punta de abajo.
+defect-wall-covers-flashing = Pared cerrada sobre el tapajuntas
+    .what = El estuco, el revestimiento o la piedra bajó hasta cubrir el metal, y este no se puede sacar sin abrir la pared.
+    .why = Entonces un techo nuevo tiene que quedarse con el metal viejo, o hay que abrir también la pared.
+    .water = Por esto solo no entra agua. Entra cuando se gasta el metal de atrás.
+    .photo = El pie de la pared de cerca, y cómo desaparece el metal detrás.
+defect-kickout-too-small = Desviador demasiado chico
+    .what = La pieza doblada del final del alero es demasiado chica o plana para sacar el agua.
+    .why = Con lluvia fuerte, el agua le pasa por encima y baja por la pared.
+    .water = El agua rebasa la pieza y entra detrás del revestimiento.
+    .photo = La pieza desde abajo con una cinta métrica en su altura, y la mancha en la pared.
+defect-cricket-too-flat = Tejadillo demasiado plano
+    .what = El techito detrás de la chimenea es muy bajo para el ancho de la chimenea y la pendiente del techo.
+    .why = El agua y las hojas se quedan encima.
+    .water = El agua se estanca en el techito y entra por sus uniones.
+    .photo = El techito de lado, con una cinta métrica para su altura y el ancho de la chimenea.
+defect-flashing-reused = Tapajuntas viejo en techo nuevo
+    .what = La cubierta es más nueva, pero el metal es del techo anterior.
+    .why = Tiene agujeros de clavos viejos, y le quedan menos años que a las tejas con las que va entretejido.
+    .water = El agua entra por los agujeros de clavos viejos o por dobleces que ya no ajustan.
+    .photo = El metal viejo junto a las tejas nuevas, de cerca.
+
+# --- smothered
+defect-sealant-for-flashing = Sellador en lugar de tapajuntas
+    .what = El hueco entre el techo y la pared, la chimenea o el tragaluz está lleno de sellador donde debe ir metal doblado, el tapajuntas.
+    .why = El sellador se agrieta en pocas temporadas, porque el techo y la pared se mueven. El metal traslapado sigue trabajando.
+    .water = El agua baja por la pared y pasa por las grietas del sellador hasta la madera.
+    .photo = La unión embarrada a todo su largo, y la peor grieta de cerca.
+defect-cricket-clogged = Hojas detrás de la chimenea
+    .what = Hay hojas, agujas de pino y tierra detrás de la chimenea, del lado de arriba de la pendiente.
+    .why = Detienen el agua contra el ladrillo y el metal, y oxidan el metal.
+    .water = El agua se represa detrás de las hojas y pasa por encima del metal.
+    .photo = Lo que hay ahí, de lado, y qué tan hondo está.
+defect-siding-on-roof = Revestimiento que toca el techo
+    .what = El revestimiento o el estuco baja hasta las tejas sin dejar espacio.
+    .why = Chupa agua del techo y se pudre desde su borde de abajo. Nadie puede ver el metal de atrás.
+    .water = El agua sube por detrás del revestimiento y moja la pared.
+    .photo = El pie del revestimiento con una moneda o cinta métrica en el espacio, o donde debería estar.
+
+# --- wet
+defect-wall-wet-below-eave = Pared mojada bajo el fin del alero
+    .what = Debajo de donde el alero termina en la pared, la pared está manchada, blanda o mojada.
+    .why = El agua del techo se ha estado metiendo en ella. Detrás del revestimiento casi siempre está peor de lo que parece.
+    .water = El agua corre por detrás del revestimiento donde debería desviarse a la canaleta.
+    .photo = La mancha a distancia con el final del alero encima, y el lugar blando de cerca.
+defect-wall-foot-deck-soft = Madera blanda junto a la pared
+    .what = El tablero junto a la pared o la chimenea cede al presionarlo.
+    .why = La unión de arriba ha goteado mucho tiempo. El metal nuevo necesita madera firme donde sujetarse.
+    .water = Ha entrado agua por la unión entre el techo y la pared.
+    .photo = La mano o el pie en el lugar blando, con la pared o la chimenea al lado.
