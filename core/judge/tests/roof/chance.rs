@@ -1,15 +1,19 @@
 //! Records thrown together by chance: a few parts, visits, marks and works in every order a life could bring.
 
+use super::papers::{asks, refused, step};
 use super::{Roof, at_minute, day};
 use jiff::{Span, civil::Date};
 use proptest::prelude::*;
-use trade::catalogue::{Catalogue, DefectKey, RemedyKey};
+use trade::answer::Answer;
+use trade::catalogue::{Catalogue, DefectKey, KindKey, RemedyKey};
 use trade::history::History;
 use trade::ids::{PartId, VisitId};
 use trade::mark::{Condition, DefectSeen, Extent, NotSeen, Rung, Seen};
+use trade::outcome::Came;
 use trade::property::{Part, StructureKind};
+use trade::verdict::{Course, Narrowed, Refused, When};
+use trade::visit::Request;
 use trade::work::{By, Did, WorkOn};
-use uuid::Uuid;
 
 /// Kinds whose parts are renewed, laid over, or left by a new covering, on a slope and on none.
 const KINDS: [&str; 7] = [
@@ -306,7 +310,102 @@ impl Chance {
     }
 }
 
-/// An identifier nobody uses.
-pub fn nobody() -> Uuid {
-    Uuid::from_u128(u128::MAX)
+/// A letter with a verdict, an answer to it, and a request, thrown onto a record.
+#[derive(Clone, Debug)]
+pub struct Papers {
+    visit: usize,
+    course: Course,
+    refused: Option<(Course, Narrowed, bool)>,
+    came: Option<Came>,
+    asked: Option<(usize, usize)>,
+    leaking: Answer,
+}
+
+pub fn any_papers() -> impl Strategy<Value = Papers> {
+    let narrowed = [
+        Narrowed::Whole,
+        Narrowed::SealantAlone,
+        Narrowed::OldFlashings,
+        Narrowed::BeyondMakingSafe,
+    ];
+    let course = || prop::sample::select(&Course::ALL[..]);
+    let answers = vec![Answer::Yes, Answer::No, Answer::Unknown];
+    (
+        0..5_usize,
+        course(),
+        prop::option::of((
+            course(),
+            prop::sample::select(narrowed.to_vec()),
+            any::<bool>(),
+        )),
+        prop::option::of(prop::sample::select(&Came::ALL[..])),
+        prop::option::of((0..3_usize, 0..12_usize)),
+        prop::sample::select(answers),
+    )
+        .prop_map(|(visit, course, refused, came, asked, leaking)| Papers {
+            visit,
+            course,
+            refused,
+            came,
+            asked,
+            leaking,
+        })
+}
+
+impl Chance {
+    /// Lays the letter on the record; answers the request.
+    pub fn receive(&mut self, papers: &Papers) -> Request {
+        let visit = self.visits[papers.visit % self.visits.len()];
+        let part = self.parts[0];
+        let structure = self.part(part).structure;
+        let mut roof = Roof::new();
+        std::mem::swap(&mut roof.history, &mut self.history);
+        let treated = some_remedy(roof.history.part(part).unwrap(), papers.visit);
+        let steps = vec![step(
+            When::ThisSeason,
+            papers.course,
+            &[(part, treated.as_str())],
+        )];
+        let no: Vec<Refused> = papers
+            .refused
+            .iter()
+            .map(|(course, narrowed, forbidden)| refused(*course, *narrowed, *forbidden))
+            .collect();
+        let letter = roof.letter(visit, structure, steps, no);
+        if let Some(came) = papers.came {
+            let on = roof.history.visit(visit).unwrap().on.to_string();
+            roof.outcome(Some(letter), came, &on, "");
+        }
+        self.history = roof.history;
+        let asked: Vec<(KindKey, RemedyKey)> = papers
+            .asked
+            .iter()
+            .map(|(at, remedy)| {
+                let part = self.part(self.parts[at % self.parts.len()]);
+                (part.kind.clone(), some_remedy(part, *remedy))
+            })
+            .collect();
+        let asked: Vec<(&str, Option<&str>)> = asked
+            .iter()
+            .map(|(kind, remedy)| (kind.as_str(), Some(remedy.as_str())))
+            .collect();
+        Request {
+            leaking: papers.leaking,
+            ..asks(&asked)
+        }
+    }
+
+    /// The record as it was on one day: all that came later cut off.
+    pub fn cut_after_day(&self, today: Date) -> History {
+        let mut history = self.history.clone();
+        history.visits.retain(|visit| visit.on <= today);
+        let known: Vec<VisitId> = history.visits.iter().map(|visit| visit.id).collect();
+        history.marks.retain(|mark| known.contains(&mark.visit));
+        history
+            .works
+            .retain(|work| work.when <= today && work.visit.is_none_or(|id| known.contains(&id)));
+        history.letters.retain(|letter| letter.on <= today);
+        history.outcomes.retain(|outcome| outcome.on <= today);
+        history
+    }
 }
