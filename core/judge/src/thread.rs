@@ -13,24 +13,48 @@ use timeline::{Look, Timeline};
 use trade::catalogue::CauseKey;
 use trade::history::History;
 use trade::ids::{PartId, VisitId};
-use trade::mark::{NotSeen, Rung};
+use trade::mark::{Mark, NotSeen, Rung};
 use trade::property::Part;
 use trade::thread::{Became, Patch, Thread};
 use trade::work::By;
 
 /// Every part's thread as of one visit: what that visit found, beside the last real mark before it.
 ///
-/// Marks, works and parts of later visits are left out, and so is what was done later. A part without any mark by then has no thread; a part
-/// that this visit has not marked is one that it has not seen. Empty where the visit is not in the record.
+/// Marks, works and parts of later visits are left out, and so is what was done later. A part without any mark by then has no thread, nor has
+/// one that was gone by the visit before and that this one found nothing of; a part that this visit has not marked is one that it has not
+/// seen. Empty where the visit is not in the record.
 pub fn threads(history: &History, visit: VisitId, rules: &Rules<'_>) -> Vec<Thread> {
     let Some(timeline) = Timeline::up_to(history, visit) else {
         return Vec::new();
     };
+    let before = timeline
+        .visit_before()
+        .and_then(|before| Some((Timeline::up_to(history, before)?, before)));
     history
         .parts
         .iter()
         .filter_map(|part| thread_at(&timeline, part, visit, *rules))
+        .filter(|thread| {
+            !before
+                .as_ref()
+                .is_some_and(|(timeline, before)| had_ended(timeline, *before, thread, *rules))
+        })
         .collect()
+}
+
+/// Whether a part was gone by the visit before, and no mark says anything of it now.
+fn had_ended(before: &Timeline<'_>, visit: VisitId, thread: &Thread, rules: Rules<'_>) -> bool {
+    let is_told_now = thread
+        .now
+        .and_then(|mark| before.history.mark(mark))
+        .is_some_and(Mark::is_real);
+    thread.became == Became::Gone
+        && !is_told_now
+        && before
+            .history
+            .part(thread.part)
+            .and_then(|part| thread_at(before, part, visit, rules))
+            .is_some_and(|then| then.became == Became::Gone)
 }
 
 /// Every part's thread as it stands on a day, between visits: `now` is never set, and what became of it says how the last finding stands,

@@ -6,7 +6,7 @@ mod roof;
 use roof::{Books, Roof, day, found, near, not_seen, remedy, seen};
 use trade::catalogue::{CauseKey, Months};
 use trade::ids::PartId;
-use trade::mark::{NotSeen, Rung, Seen};
+use trade::mark::{Condition, NotSeen, Rung, Seen};
 use trade::thread::Became;
 use trade::work::{By, Did, WorkOn};
 
@@ -387,4 +387,22 @@ fn small_things_noted_on_a_sound_part_are_no_finding() {
     roof.mark(second, covering, near(Sound), &["moss-growing"]);
     let thread = roof.thread(covering, second).unwrap();
     assert_eq!((thread.became, thread.cause), (Became::Quiet, None));
+}
+
+#[test]
+fn what_is_gone_is_told_once() {
+    for by_work in [false, true] {
+        let (mut roof, boot) = found("pipe-boot", Failing, SPLIT);
+        let second = roof.visit("2018-04-11");
+        if by_work {
+            roof.work(boot, Did::TakenDown, By::NotUs, "2017-09-01");
+        } else {
+            roof.mark(second, boot, Condition::Gone, NOTHING);
+        }
+        let third = roof.visit("2019-04-11");
+        assert_eq!(roof.thread(boot, second).unwrap().became, Became::Gone);
+        assert_eq!(roof.thread(boot, third), None);
+        roof.mark(third, boot, near(Sound), NOTHING);
+        assert_eq!(roof.thread(boot, third).unwrap().became, Became::Replaced);
+    }
 }

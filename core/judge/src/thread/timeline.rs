@@ -90,6 +90,12 @@ impl<'a> Timeline<'a> {
         &self.visits
     }
 
+    /// The visit before the last one.
+    pub fn visit_before(&self) -> Option<VisitId> {
+        let at = self.visits.len().checked_sub(2)?;
+        self.visits.get(at).map(|visit| visit.id)
+    }
+
     /// The works, oldest first.
     pub fn works(&self) -> &[&'a Work] {
         &self.works
