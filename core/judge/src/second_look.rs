@@ -3,7 +3,8 @@
 //! The rules stand in the order in which they are asked; the first that fits is the answer. All are common practice, no source.
 
 use crate::thread::finding::{Fate, Finding, cause_of};
-use crate::thread::story::{Open, Sight, Since, Story};
+use crate::thread::since::{Sight, Since};
+use crate::thread::story::{Open, Story};
 use crate::thread::timeline::{Look, Timeline};
 use trade::ids::PartId;
 use trade::mark::{DefectSeen, NotSeen, Rung};
@@ -94,7 +95,7 @@ impl<'a> Present<'_, 'a> {
     /// Covered over, so that it cannot be judged.
     fn is_hidden(&self) -> bool {
         let why = self.now.and_then(|look| look.mark.condition.not_seen());
-        why == Some(NotSeen::Hidden) || Story::cover_at(self.since, self.now).is_some()
+        why == Some(NotSeen::Hidden) || self.since.cover_at(self.now).is_some()
     }
 
     /// Not looked at this time; that somebody says it is well is no look.

@@ -1,6 +1,7 @@
 //! Threads: one part's marks through all visits, and what became of it.
 
 pub(crate) mod finding;
+pub(crate) mod since;
 pub(crate) mod story;
 pub(crate) mod timeline;
 pub(crate) mod touch;
@@ -8,7 +9,8 @@ pub(crate) mod touch;
 use crate::Rules;
 use crate::second_look::Present;
 use finding::{Fate, Finding};
-use story::{Open, Sight, Since, Story};
+use since::{Sight, Since};
+use story::{Open, Story};
 use timeline::{Look, Timeline};
 use trade::catalogue::CauseKey;
 use trade::history::History;
@@ -100,7 +102,7 @@ fn thread_at<'a>(
     };
     let story = Story::tell(part, timeline, rules, before);
     let since = story.since(timeline, now);
-    let sight = Story::sight(&since, now);
+    let sight = since.sight(now);
     let shown = now.map(|look| story.shown(look)).unwrap_or_default();
     let present = Present {
         story: &story,

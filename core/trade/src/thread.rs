@@ -109,9 +109,10 @@ pub struct Thread {
     pub rung_now: Option<Rung>,
     /// The cause that the earlier finding had and that is still in question.
     pub cause: Option<CauseKey>,
-    /// Every patch made on that cause, oldest first, over all visits.
+    /// Every patch made on that cause, oldest first, over all visits since it was last cured or the part replaced. Empty where the work done
+    /// had nothing to do with it.
     pub patches: Vec<Patch>,
-    /// Whose work the latest work on the part was.
+    /// Whose the latest work since the earlier mark was; under an older patch, whose that was.
     pub by: Option<By>,
     /// Whose cure came back as the same fault: a callback, ours if it was ours.
     pub callback: Option<By>,

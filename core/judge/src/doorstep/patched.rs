@@ -70,13 +70,13 @@ fn one_more(
     patches: &[Patch],
 ) -> Option<Said> {
     let story = &known.standing.story;
-    let pharmacy = story.pharmacy();
+    let remedies = story.remedies();
     record
         .asks()
         .iter()
         .filter(|ask| ask.kind == story.part.kind)
         .filter_map(|ask| ask.remedy.as_ref())
-        .find(|remedy| pharmacy.treats(finding, remedy) && !pharmacy.cures_all(finding, remedy))
+        .find(|remedy| remedies.treats(finding, remedy) && !remedies.cures_all(finding, remedy))
         .map(|remedy| {
             Said::new("doorstep-one-more")
                 .with("remedy", named::remedy(remedy))

@@ -167,12 +167,12 @@ impl<'a> Wanted<'_, 'a> {
             return None;
         }
         self.open().find_map(|(known, finding)| {
-            let pharmacy = known.standing.story.pharmacy();
+            let remedies = known.standing.story.remedies();
             let seen = finding.defects.first()?.clone();
-            if pharmacy.worsens(finding, self.remedy) {
+            if remedies.worsens(finding, self.remedy) {
                 return Some(Stance::Worsens(seen));
             }
-            let months = pharmacy.usual(finding, self.remedy)?;
+            let months = remedies.usual(finding, self.remedy)?;
             Some(Stance::BuysTime(seen, months))
         })
     }
@@ -219,11 +219,11 @@ impl<'a> Wanted<'_, 'a> {
     /// Whether the remedy cures anything that stands open on such parts.
     fn cures_any(&self) -> bool {
         self.open().any(|(known, finding)| {
-            let pharmacy = known.standing.story.pharmacy();
+            let remedies = known.standing.story.remedies();
             finding
                 .defects
                 .iter()
-                .any(|seen| pharmacy.cures(seen, self.remedy))
+                .any(|seen| remedies.cures(seen, self.remedy))
         })
     }
 

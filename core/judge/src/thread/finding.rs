@@ -56,14 +56,14 @@ pub(crate) fn cause_of(seen: &DefectSeen, catalogue: &Catalogue) -> CauseKey {
 
 /// Which remedy does what on one kind of part.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct Pharmacy<'a> {
+pub(crate) struct Remedies<'a> {
     /// Defects and their remedies.
     pub catalogue: &'a Catalogue,
     /// The kind of part.
     pub kind: &'a KindKey,
 }
 
-impl<'a> Pharmacy<'a> {
+impl<'a> Remedies<'a> {
     fn effect(self, seen: &DefectSeen, remedy: &RemedyKey) -> Option<&'a Effect> {
         self.catalogue
             .defect(&seen.defect)?

@@ -1,6 +1,7 @@
 //! One part's story: its looks and the work between them, told from the first look on.
 
-use super::finding::{Fate, Finding, Pharmacy, findings};
+use super::finding::{Fate, Finding, Remedies, findings};
+use super::since::{Sight, Since};
 use super::timeline::{Look, Timeline};
 use super::touch::{Touch, Touched, touched};
 use crate::Rules;
@@ -8,7 +9,7 @@ use jiff::civil::Date;
 use std::collections::BTreeMap;
 use trade::catalogue::CauseKey;
 use trade::ids::MarkId;
-use trade::mark::{Condition, Rung, Seen};
+use trade::mark::{Condition, Rung};
 use trade::property::Part;
 use trade::thread::Patch;
 use trade::work::Work;
@@ -31,74 +32,6 @@ pub(crate) struct Sighting {
     pub cause: CauseKey,
     /// The day.
     pub on: Date,
-}
-
-/// What a look could tell.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Sight {
-    /// Nothing: no mark, or "not seen".
-    Nothing,
-    /// That the part is not there.
-    Gone,
-    /// A rung, but only told or concluded, or given from afar to what is covered: it may open a finding and never closes one.
-    Hearsay(Rung),
-    /// A rung that somebody saw.
-    Eyes(Rung),
-}
-
-impl Sight {
-    /// The rung, seen or said.
-    pub fn rung(self) -> Option<Rung> {
-        match self {
-            Self::Nothing | Self::Gone => None,
-            Self::Hearsay(rung) | Self::Eyes(rung) => Some(rung),
-        }
-    }
-}
-
-/// What was done to a part since its last look.
-#[derive(Clone, Debug, Default)]
-pub(crate) struct Since<'a> {
-    /// Every work, oldest first. Remedies learned of since, but done before the last look, are among them.
-    pub all: Vec<Touched<'a>>,
-    /// Remedies and unknown work on what stands there now, oldest first.
-    pub works: Vec<Touched<'a>>,
-    /// The work that put a new part there.
-    pub replaced: Option<&'a Work>,
-    /// The work that took it down, where nothing was put there since.
-    pub taken_down: Option<&'a Work>,
-    /// The cover that lies over it, laid before or after the last look.
-    pub cover: Option<&'a Work>,
-}
-
-impl<'a> Since<'a> {
-    fn of(works: Vec<Touched<'a>>, cover: Option<&'a Work>) -> Self {
-        let mut since = Self {
-            cover,
-            ..Self::default()
-        };
-        for done in works {
-            since.take(done);
-        }
-        since
-    }
-
-    fn take(&mut self, done: Touched<'a>) {
-        self.all.push(done);
-        match done.touch {
-            Touch::Covers => self.cover = Some(done.work),
-            Touch::Treats(_) | Touch::Something => self.works.push(done),
-            Touch::Replaces => self.begin_anew(Some(done.work), None),
-            Touch::TakesDown => self.begin_anew(None, Some(done.work)),
-        }
-    }
-
-    fn begin_anew(&mut self, replaced: Option<&'a Work>, taken_down: Option<&'a Work>) {
-        self.replaced = replaced;
-        self.taken_down = taken_down;
-        self.cover = None;
-        self.works.clear();
-    }
 }
 
 /// One part's story up to its last look.
@@ -160,14 +93,23 @@ impl<'a> Story<'a> {
         story
     }
 
+    /// The marks that saw the part, oldest first.
+    pub fn real_marks(&self, timeline: &Timeline<'_>) -> Vec<MarkId> {
+        timeline
+            .real_marks(self.part.id)
+            .iter()
+            .map(|mark| mark.id)
+            .collect()
+    }
+
     /// Every work that touches the part, oldest first.
     pub fn works(&self) -> impl Iterator<Item = &Touched<'a>> {
         self.touched.iter()
     }
 
     /// Which remedy does what on this part.
-    pub fn pharmacy(&self) -> Pharmacy<'a> {
-        Pharmacy {
+    pub fn remedies(&self) -> Remedies<'a> {
+        Remedies {
             catalogue: self.rules.catalogue,
             kind: &self.part.kind,
         }
@@ -211,20 +153,20 @@ impl<'a> Story<'a> {
 
     /// What the works since did to an open cause: those done after it was last seen.
     pub fn fate(&self, timeline: &Timeline<'a>, open: &Open<'a>, since: &Since<'a>) -> Fate {
-        let pharmacy = self.pharmacy();
+        let remedies = self.remedies();
         let works: Vec<(Touched<'_>, bool)> = works_after(timeline, open, since)
             .map(|done| (done, self.known_before(timeline, done.work)))
             .filter(|(done, known)| self.reaches(done, known))
-            .map(|(done, known)| (done, pharmacy.is_about(&done, &open.finding, &known)))
+            .map(|(done, known)| (done, remedies.is_about(&done, &open.finding, &known)))
             .collect();
-        pharmacy.fate(&open.finding, &works)
+        remedies.fate(&open.finding, &works)
     }
 
     /// Whether something was done about an open cause, after it was last seen, that does not cure it.
     pub fn is_patched(&self, timeline: &Timeline<'a>, open: &Open<'a>, since: &Since<'a>) -> bool {
         let works: Vec<Touched<'_>> = works_after(timeline, open, since).collect();
         let patches = self
-            .pharmacy()
+            .remedies()
             .patches(&open.finding, &self.open_findings(), &works);
         !patches.is_empty()
     }
@@ -243,7 +185,7 @@ impl<'a> Story<'a> {
         match done.touch {
             Touch::Treats(remedy) if !done.direct => known
                 .iter()
-                .any(|finding| self.pharmacy().treats(finding, remedy)),
+                .any(|finding| self.remedies().treats(finding, remedy)),
             _ => true,
         }
     }
@@ -251,36 +193,6 @@ impl<'a> Story<'a> {
     /// The causes that a look shows.
     pub fn shown(&self, look: &Look<'_>) -> Vec<Finding> {
         findings(look.mark, self.rules.catalogue)
-    }
-
-    /// The cover that still keeps a look from judging the part: a close look on a later visit than the one that told of the cover lifts it.
-    pub fn cover_at(since: &Since<'a>, look: Option<&Look<'_>>) -> Option<&'a Work> {
-        let lifted = |look: &Look<'_>, cover: &Work| {
-            cover.visit != Some(look.visit.id)
-                && look.mark.condition.seen().is_some_and(Seen::is_close)
-        };
-        since
-            .cover
-            .filter(|cover| !look.is_some_and(|look| lifted(look, cover)))
-    }
-
-    /// What a look can tell.
-    pub fn sight(since: &Since<'a>, look: Option<&Look<'_>>) -> Sight {
-        let Some(condition) = look.map(|look| look.mark.condition) else {
-            return Sight::Nothing;
-        };
-        match condition {
-            Condition::NotSeen { .. } => Sight::Nothing,
-            Condition::Gone => Sight::Gone,
-            Condition::Seen { rung, seen } => {
-                let told = matches!(seen, Seen::Told | Seen::Inferred);
-                if told || Self::cover_at(since, look).is_some() {
-                    Sight::Hearsay(rung)
-                } else {
-                    Sight::Eyes(rung)
-                }
-            }
-        }
     }
 
     /// Whether a sight tells how the part is: what nobody saw must be as bad as the last look, or worse.
@@ -326,7 +238,7 @@ impl<'a> Story<'a> {
     /// Takes in one more look.
     pub fn turn(&mut self, timeline: &Timeline<'a>, look: &Look<'a>) {
         let since = self.since(timeline, Some(look));
-        let sight = Self::sight(&since, Some(look));
+        let sight = since.sight(Some(look));
         let shown = self.shown(look);
         if sight.rung().is_some() {
             self.sightings.extend(shown.iter().map(|finding| Sighting {
@@ -342,7 +254,7 @@ impl<'a> Story<'a> {
                 self.forget();
             }
             self.answer(timeline, &since, sight, &shown);
-            self.cover = Self::cover_at(&since, Some(look));
+            self.cover = since.cover_at(Some(look));
             self.last = Some(*look);
         }
         if sight.rung().is_some() {
@@ -396,7 +308,7 @@ impl<'a> Story<'a> {
             }
         }
         for finding in &all {
-            let patches = self.pharmacy().patches(finding, &all, &since.works);
+            let patches = self.remedies().patches(finding, &all, &since.works);
             if !patches.is_empty() {
                 let all = self.patches.entry(finding.cause.clone()).or_default();
                 all.extend(patches);
@@ -427,14 +339,14 @@ impl<'a> Story<'a> {
 
     /// Works since the last look that should have cured a cause that was open.
     pub fn cures_in(&self, since: &Since<'a>) -> Vec<(CauseKey, &'a Work)> {
-        let pharmacy = self.pharmacy();
+        let remedies = self.remedies();
         let mut cures = Vec::new();
         for open in &self.open {
             let cause = &open.finding.cause;
             cures.extend(since.replaced.map(|work| (cause.clone(), work)));
             for done in &since.works {
                 if let Touch::Treats(remedy) = done.touch
-                    && pharmacy.cures_all(&open.finding, remedy)
+                    && remedies.cures_all(&open.finding, remedy)
                 {
                     cures.push((cause.clone(), done.work));
                 }
@@ -466,7 +378,7 @@ impl<'a> Story<'a> {
         };
         let all = self.open_findings();
         if let Some(finding) = all.iter().find(|finding| &finding.cause == cause) {
-            patches.extend(self.pharmacy().patches(finding, &all, &since.works));
+            patches.extend(self.remedies().patches(finding, &all, &since.works));
         }
         patches.sort_by_key(|patch| patch.when);
         patches
@@ -510,15 +422,4 @@ fn closes(sight: Sight, open: &Open<'_>, fate: Fate, shows_nothing: bool) -> boo
 pub(crate) fn within_callback(when: Date, on: Date, rules: Rules<'_>) -> bool {
     let years = jiff::Span::new().years(i64::from(rules.policy.callback_years));
     when <= on && on <= when.saturating_add(years)
-}
-
-impl Story<'_> {
-    /// The marks that saw the part, oldest first.
-    pub fn real_marks(&self, timeline: &Timeline<'_>) -> Vec<MarkId> {
-        timeline
-            .real_marks(self.part.id)
-            .iter()
-            .map(|mark| mark.id)
-            .collect()
-    }
 }
