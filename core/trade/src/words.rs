@@ -169,6 +169,10 @@ const SPANISH: &[(&str, &str)] = files![
     "defects/earlier_repairs.ftl",
     "defects/attic.ftl",
     "defects/surroundings.ftl",
+    "judge.ftl",
+    "second_look.ftl",
+    "letter.ftl",
+    "screens.ftl",
 ];
 
 static IN_ENGLISH: LazyLock<Words> = LazyLock::new(|| Words::read(Language::English, ENGLISH));

@@ -15,7 +15,7 @@ defect-frame-spreading = Uniones de la estructura abiertas
     .photo = El hueco en la unión con una cinta métrica, o la pared contra una línea recta.
 
 # --- missing
-defect-attic-daylight = Se ve luz del día por el techo
+defect-attic-daylight = Luz del día por el techo
     .what = Desde el ático se ve luz del día a través del techo donde no hay respiradero.
     .why = Por donde entra la luz, entra también la lluvia.
     .water = La lluvia entra por donde entra la luz.
@@ -66,7 +66,7 @@ defect-animals-in-attic = Animales en el ático
     .photo = El excremento o el nido, y el agujero que usan.
 
 # --- wet
-defect-water-dripping = Está entrando agua ahora
+defect-water-dripping = Agua entrando ahora
     .what = Gotea o corre agua por la parte de abajo del techo.
     .why = Está entrando mientras la vemos. Rara vez entra por donde gotea. La entrada está más arriba.
     .water = El agua entra más arriba de la gotera y corre por el tablero o por una viga.

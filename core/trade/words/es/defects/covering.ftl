@@ -145,7 +145,7 @@ defect-suspect-asbestos-covering = Tejas que pueden tener asbesto
     .photo = A distancia y sin tocar: la superficie, un borde y la vertiente entera.
 
 # --- smothered
-defect-moss-growing = Crece musgo
+defect-moss-growing = Musgo en las tejas
     .what = Crece musgo sobre las tejas y en las juntas entre ellas.
     .why = El musgo guarda agua como una esponja, levanta los bordes de las tejas y les afloja los gránulos.
     .water = El agua que guarda el musgo se mete de lado y hacia arriba bajo los bordes levantados.

@@ -1,0 +1,291 @@
+# What the screens say. Short: it is read at arm's length, in the sun.
+
+quoted = “{ $text }”
+part-which = { $kind }, { $which }
+part-side = { $kind }, { $side }
+slope-name = { $letter }, { $side }
+choice-none = Sin nombrar
+choice-as-it-is = Como está
+choice-model-code = Como dice el código modelo
+
+# Arrive
+
+arrive-title = Llegada
+arrive-find = Dirección, dueño o teléfono
+arrive-find-button = Buscar
+arrive-none = En el libro no hay nada parecido a “{ $find }”. Pruebe solo con la calle, el dueño o el teléfono.
+arrive-add = ¿No está en el libro? Agréguela
+arrive-add-button = Agregar
+arrive-open = Visitas todavía abiertas
+arrive-open-since = abierta desde el { $on }
+arrive-today = Por ver o preguntar hoy
+address-line = Número y calle
+address-town = Ciudad
+address-region = Estado
+address-postcode = Código postal
+owner-name = Dueño
+owner-phone = Teléfono
+found-address = { $town }
+found-other-address = { $town } · también conocida como { $with }
+found-like = { $town } · se escribe parecido
+found-person = { $town } · { $with }
+found-phone = { $town } · teléfono { $with }
+found-near = { $town } · a { $with } de aquí
+
+# Doorstep
+
+doorstep-under = { $town } · { $owner }, desde { $year }
+doorstep-under-no-owner = { $town }, desde { $year }
+doorstep-asked = Lo que piden ahora
+doorstep-said-then = Usted dijo el { $on }
+doorstep-contradicts = Va en contra de lo que usted dijo entonces
+doorstep-look-again = Vuelva a ver
+doorstep-open = ¿Qué piden ahora?
+doorstep-open-button = Empezar la visita
+doorstep-safety = Seguridad, y arriba
+doorstep-past = Última carta
+request-words = En sus propias palabras
+request-kind = De qué parte hablan
+request-remedy = Qué quieren que se haga
+request-leaking = ¿Está entrando agua ahora?
+request-room = En qué cuarto
+request-scope = Cuánto hay que ver
+
+# Safety
+
+safety-title = Seguridad
+safety-sky = El cielo ahora
+weather-windy = Viento fuerte
+safety-reach = ¿Cómo va a llegar?
+safety-up = Arriba: empezar
+safety-from-ground = Recorrer desde el suelo
+safety-always = Estas preguntas detienen una subida; nunca reemplazan la capacitación, la ley local ni a un especialista con licencia.
+back-doorstep = A la puerta
+
+# Walk
+
+walk-under = { $address } · { $scope } · { $structure }
+walk-title = Recorrido: { $done } de { $all } paradas
+walk-stop-done = completo, { $all } de { $all }
+walk-stop-again = { $all } { $all ->
+    [one] parte
+   *[other] partes
+ }, { $again } por ver de nuevo
+walk-stop-not-yet = todavía no
+walk-stop-open = { $answered } de { $all } con respuesta
+walk-look-again = ver de nuevo: { $rung } en { $year }
+walk-here = Aquí: { $stop }
+walk-not-seen = Aquí no se ve, porque
+walk-not-seen-why = sin ver: { $why }
+walk-mark = Anotar
+walk-add-part = Otra parte aquí
+walk-more = Más
+walk-close = Cerrar la visita
+add-part-kind = Qué es
+add-part-slope = En qué vertiente
+add-part-which = Cuál, si hay varias
+add-part-button = Anotarla
+add-slope = Agregar vertiente: { $side }
+add-structure = Agregar: { $structure }
+shutter = Foto
+say-it = Dictar
+say-words = Palabras
+say-keep = Guardar las palabras
+undo = Deshacer
+back-walk = Recorrido
+close-outside-scope = Cerrar: lo demás no era de esta visita
+close-not-reached = Cerrar: lo demás no se alcanzó a ver
+
+# Mark
+
+mark-title = ¿Qué es?
+mark-under-seen = { $part } · { $seen }
+mark-then = Antes, el { $on }
+mark-families = O por lo que se ve
+mark-likely = Probable aquí
+mark-as-in = como en { $year }
+mark-take-off = Quitarlo
+mark-seen = ¿Cómo se vio?
+mark-not-seen = No se vio, porque
+fact-measure = { $of }: { $length }
+measure-title = Medida
+measure-of = Qué
+measure-length = Cuánto mide: 30 in, 2' 6", 0.76 m
+measure-got = Con qué
+measure-keep = Guardar la medida
+layers-title = Contar las capas
+layers-count = Cuántas cubiertas
+layers-covering = De qué es la de arriba
+layers-learned = Cómo se sabe
+layers-where = Dónde: borde izquierdo, a 3 pies
+layers-exposure = Exposición de la capa de arriba, si se lee en el borde
+layers-butts = Líneas de corte desde el alero: 2 in, 5 in, 7 in
+layers-keep = Guardar las capas
+work-title = Trabajo hecho desde entonces
+work-did = Qué se hizo
+work-by = De quién es el trabajo
+work-when = Cuándo, si se sabe
+work-evidence = Cómo se sabe
+work-keep = Guardar el trabajo
+work-line = { $did }, { $when } · { $by }
+
+# Tray
+
+tray-title = Bandeja
+tray-empty = La bandeja está vacía.
+tray-photo = Foto en la bandeja
+tray-taken = Tomada a las { $at }
+tray-tie = Es de
+tray-half = Todavía sin estado
+tray-needs-rung = tiene foto o palabras; elija su estado
+caption-words = Qué muestra
+
+# Then and now
+
+then-and-now-title = Antes y ahora
+then-and-now-quiet = { $count ->
+    [one] Una parte está
+   *[other] { $count } partes están
+ } en buen estado, hasta donde se vio antes y ahora.
+then-and-now-patched = { $count ->
+    [one] Se parchó una vez, el { $on }
+   *[other] Se parchó { $count } veces, la última el { $on }
+ }
+then-and-now-callback = Volvió a fallar cuando ya debía estar curado · { $by }
+then-found = El { $on }: { $defects }
+now-found = Ahora: { $defects }
+picture-of = { $part }, { $on }
+corrected-line = Corregido el { $on }: { $why }
+correct-title = Corregir el registro
+correct-rung = El estado
+correct-words = Las palabras
+correct-why = Por qué se corrige
+correct-keep = Escribir la corrección
+
+# Verdict
+
+verdict-title = Dictamen
+verdict-under = { $address } · { $structure }
+verdict-until = a más tardar el { $until }
+verdict-forbidden = No se permite
+verdict-refused = No se vende
+verdict-look = Una revisión que podría cambiarlo
+verdict-turns-to = Si { $answers }: { $course }.
+verdict-cautions = Cuidado
+verdict-unseen = Sin ver
+verdict-letter = La carta
+task-remedy = { $part }: { $remedy }
+task-remedy-trade = { $part }: { $remedy } · { $trade }
+task-trade = { $part } · { $trade }
+task-part = { $part }
+source-local = reforma local, { $place }
+source-evidence = visto
+source-practice = práctica del oficio
+source-house-policy = norma de la casa
+source-owner = según nos dijo usted
+
+# Letter
+
+letter-title = Carta
+letter-preview = Lo que dice la primera página
+letter-close-first = Primero cierre la visita: lo que no se anotó queda escrito como sin ver, nunca como en buen estado.
+letter-write-english = Escribirla en inglés
+letter-write-spanish = Escribirla en español
+letter-sent = Cartas escritas
+letter-of = Carta del { $on }
+letter-overtaken = Ya no vale: se corrigió el { $on }
+letter-open = Abrir el PDF
+language-english = English
+language-spanish = Español
+
+# Outcome and reminders
+
+outcome-title = Resultado
+outcome-record = ¿Qué resultó?
+outcome-came = Qué
+outcome-letter = De qué carta
+outcome-on = Cuándo
+outcome-paid = Monto, si lo hay
+outcome-keep = Guardarlo
+outcome-line = { $came }, { $on }
+outcome-amount = ${ $amount } { $words }
+remind-title = Recordarme
+remind-on = Cuándo
+remind-because = Por qué
+remind-keep = Guardar el recordatorio
+reminders-title = Recordatorios
+reminders-none = No hay nada pendiente.
+reminders-calendar = Llevarlos a su calendario
+reminder-line = { $because } · { $on }
+reminder-done = Hecho
+
+# Settings
+
+settings-title = Ajustes
+settings-firm = La empresa
+settings-profile = El código donde usted trabaja
+settings-policy = Normas de la casa
+settings-keep = Guardar
+settings-name = Nombre de la empresa
+settings-person = Quién firma
+settings-phone = Teléfono
+settings-email = Correo electrónico
+settings-address = Dirección
+settings-licence = Licencia
+settings-language = Idioma de las pantallas
+settings-contract = El texto de su propio contrato
+settings-notices = Sus avisos legales
+settings-place = Jurisdicción
+settings-edition = Código residencial (IRC), edición
+settings-layers-allowed = Capas permitidas por reforma local
+settings-ice-barrier = ¿Zona con antecedentes de hielo en el alero?
+settings-hail = ¿Zona de granizo moderado o severo?
+settings-climate-zone = Zona climática, del 1 al 8
+settings-amendments = Otras reformas
+settings-patch-limit = Parches por una misma causa antes de no vender más
+settings-places-limit = Lugares separados para pensar en la vertiente entera
+settings-no-repair-layers = Capas desde las que solo se asegura
+settings-sells-recover = ¿Se vende cubierta sobre cubierta donde el código lo permite?
+settings-callback-years = Años en que responde la empresa si un arreglo vuelve a gotear
+settings-make-safe-weeks = Semanas que puede quedarse una protección temporal
+settings-look-again-years = Años hasta volver a ver un techo en buen estado
+layers-one = Una
+layers-two = Dos
+
+# What a save says
+
+saved = Guardado
+saved-sound = En buen estado, guardado
+saved-words = Palabras guardadas
+saved-picture = Foto guardada
+saved-layers = Capas guardadas
+saved-work = Trabajo guardado
+saved-tied = Unida a su parte
+saved-undone = Deshecho
+saved-done = Hecho
+saved-property = Agregada al libro
+saved-visit = Visita empezada
+saved-corrected = Corrección escrita
+saved-letter = Carta escrita y guardada
+saved-stop-not-seen = { $count ->
+    [one] Una parte guardada como sin ver
+   *[other] { $count } partes guardadas como sin ver
+ }
+saved-closed = Visita cerrada. { $count ->
+    [0] Todas las partes tienen respuesta.
+    [one] Una parte queda como sin ver.
+   *[other] { $count } partes quedan como sin ver.
+ }
+
+# Trouble
+
+error-book = { $reason }
+error-letter = { $reason }
+error-closed = La visita del { $on } está cerrada. Lo que dice se queda; corríjalo en Antes y ahora.
+error-already-open = Todavía hay una visita abierta aquí. Ciérrela primero; no se cambió nada.
+error-not-there = No está en este libro: { $what }. No se cambió nada.
+error-wrong = { $problem }. No se cambió nada; lo que usted escribió se conserva.
+error-rung-first = Elija primero el estado: solo lo que se vio puede contestar una pregunta.
+error-nothing-to-undo = En esta visita ya no queda nada por deshacer.
+error-other-visit = Esta anotación es de otra visita. No se cambió nada.
+error-still-open = Cierre la visita antes de escribir su carta. No se cambió nada.
