@@ -90,22 +90,24 @@ impl Records {
     /// # Errors
     /// Only where the book cannot be read at all.
     pub fn check(&self) -> Result<Checked> {
-        let mut problems = pages(&self.conn)?;
-        let unread = unread_ink(&self.conn)?;
-        let reads = unread.is_empty();
-        problems.extend(unread);
+        let mut found = Found {
+            problems: pages(&self.conn)?,
+        };
+        let reads = found.add(unread_ink(&self.conn))?;
         if reads {
-            problems.extend(tables(&self.conn)?);
+            found.add(tables(&self.conn))?;
         }
-        let content = self.all_content()?;
-        problems.extend(self.damaged_files(&content)?);
-        problems.extend(self.never_kept()?);
-        problems.extend(self.stray_files(&content)?);
+        let content = self.all_content();
+        if let Ok(content) = &content {
+            found.add(self.damaged_files(content))?;
+            found.add(self.stray_files(content))?;
+        }
+        found.add(self.never_kept())?;
         Ok(Checked {
-            lines: rebuild::count(&self.conn, "ink")?,
-            records: rebuild::count(&self.conn, "record")?,
-            files: content.len() as u64,
-            problems,
+            lines: rebuild::count(&self.conn, "ink").unwrap_or_default(),
+            records: rebuild::count(&self.conn, "record").unwrap_or_default(),
+            files: content.map_or(0, |content| content.len() as u64),
+            problems: found.problems,
         })
     }
 
@@ -152,6 +154,32 @@ impl Records {
     }
 }
 
+/// What was found so far.
+struct Found {
+    problems: Vec<Problem>,
+}
+
+impl Found {
+    /// Adds what one look found; whether that was nothing. In a book with damaged pages a look may fail: that is found, too.
+    fn add(&mut self, look: Result<Vec<Problem>>) -> Result<bool> {
+        let paged = !self.problems.is_empty();
+        let found = match look {
+            Err(error) if paged => vec![Problem::Page(said(error))],
+            look => look?,
+        };
+        let nothing = found.is_empty();
+        self.problems.extend(found);
+        Ok(nothing)
+    }
+}
+
+fn said(error: BookError) -> String {
+    match error {
+        BookError::Damaged { what } => what,
+        other => other.to_string(),
+    }
+}
+
 /// Every page against its own code (SQLCipher) and every tree against its order (SQLite).
 fn pages(conn: &Connection) -> Result<Vec<Problem>> {
     let mut out = Vec::new();
@@ -182,10 +210,7 @@ fn unread_ink(conn: &Connection) -> Result<Vec<Problem>> {
     let properties = ink::properties(conn)?.into_iter().map(Some);
     for property in properties.chain([None]) {
         if let Err(error) = ink::of_property(conn, property) {
-            let what = match error {
-                BookError::Damaged { what } => what,
-                other => other.to_string(),
-            };
+            let what = said(error);
             out.push(Problem::Ink { property, what });
         }
     }

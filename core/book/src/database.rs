@@ -25,8 +25,11 @@ const STATEMENTS_KEPT: usize = 128;
 /// Opens a database that is there.
 pub(crate) fn open(path: &Path, secret: &Secret) -> Result<Connection> {
     let conn = connect(path, secret, OpenFlags::SQLITE_OPEN_READ_WRITE)?;
-    // The first page is read here, so that damage shows at once.
-    conn.query_row("SELECT count(*) FROM sqlite_schema", [], |_| Ok(()))?;
+    // The first page is read here, before anything is written, so that damage shows at once. An empty file would pass for a new database.
+    let version: i64 = conn.pragma_query_value(None, "user_version", |row| row.get(0))?;
+    if version == 0 {
+        return Err(BookError::damaged("book.db is empty"));
+    }
     conn.execute_batch(SETTINGS)?;
     Ok(conn)
 }
@@ -47,6 +50,8 @@ pub(crate) fn create_copy(path: &Path, secret: &Secret) -> Result<Connection> {
 
 fn connect(path: &Path, secret: &Secret, flags: OpenFlags) -> Result<Connection> {
     let conn = Connection::open_with_flags(path, flags | OpenFlags::SQLITE_OPEN_NO_MUTEX)?;
+    // What goes wrong is told in our own errors, not on the terminal.
+    conn.execute_batch("PRAGMA cipher_log_level = NONE")?;
     let key = Zeroizing::new(seal::hex(secret.bytes()));
     let pragma = Zeroizing::new(format!("PRAGMA key = \"x'{}'\"", key.as_str()));
     conn.execute_batch(&pragma)?;

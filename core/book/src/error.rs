@@ -148,6 +148,10 @@ impl From<rusqlite::Error> for BookError {
             Some(ErrorCode::ReadOnly | ErrorCode::CannotOpen | ErrorCode::PermissionDenied) => {
                 Self::ReadOnly
             }
+            Some(ErrorCode::SystemIoFailure) => Self::Io {
+                path: PathBuf::from("book.db"),
+                source: io::Error::other(error),
+            },
             _ => Self::Refused(error),
         }
     }

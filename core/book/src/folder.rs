@@ -4,6 +4,10 @@ use crate::error::{BookError, Result};
 use std::fs::{self, DirBuilder, File, OpenOptions, TryLockError};
 use std::io::Write;
 use std::path::{Path, PathBuf};
+use std::time::{Duration, Instant};
+
+/// How long a book that is held is waited for: a program that is just ending lets it go within moments.
+const PATIENCE: Duration = Duration::from_millis(500);
 
 /// The folder of one book.
 #[derive(Clone, Debug)]
@@ -59,10 +63,16 @@ impl Folder {
             .truncate(false)
             .open(&path)
             .map_err(|error| BookError::io(&path, error))?;
-        match file.try_lock() {
-            Ok(()) => Ok(file),
-            Err(TryLockError::WouldBlock) => Err(BookError::Locked),
-            Err(TryLockError::Error(error)) => Err(BookError::io(&path, error)),
+        let given_up = Instant::now() + PATIENCE;
+        loop {
+            match file.try_lock() {
+                Ok(()) => return Ok(file),
+                Err(TryLockError::WouldBlock) if Instant::now() < given_up => {
+                    std::thread::sleep(PATIENCE / 20);
+                }
+                Err(TryLockError::WouldBlock) => return Err(BookError::Locked),
+                Err(TryLockError::Error(error)) => return Err(BookError::io(&path, error)),
+            }
         }
     }
 }

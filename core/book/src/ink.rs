@@ -224,6 +224,7 @@ fn read_line(conn: &Connection, row: &Row, keys: &mut Keys) -> Result<Line> {
     let entry = match (value, property) {
         (None, _) => Some(Entry::from_stored(subject, None)?),
         (Some(plain), None) => Some(Entry::from_stored(subject, Some(&plain))?),
+        (Some(nothing), Some(_)) if nothing.is_empty() => None,
         (Some(sealed), Some(property)) => unsealed(&sealed, id, subject, property, keys)?,
     };
     Ok(Line {

@@ -167,6 +167,9 @@ impl<'b> Writing<'b> {
     /// The property and the visit that an entry belongs to.
     fn place(&self, entry: &Entry) -> Result<(Option<PropertyId>, Option<VisitId>)> {
         if let Entry::Withdrawn(subject) = entry {
+            if matches!(subject, Subject::Erasure(_)) {
+                return Err(BookError::Erased);
+            }
             return self.last_place(*subject);
         }
         if let Entry::Joined { kept, other } = entry {

@@ -1,4 +1,5 @@
 //! Finding a property again.
+#![allow(clippy::unwrap_used, reason = "a test fails where it must")]
 
 mod common;
 
@@ -29,17 +30,37 @@ fn place(number: u128, line: &str, owner: &str, phone: &str) -> Property {
 
 fn town() -> (tempfile::TempDir, Book) {
     let (folder, mut book, _) = shelf();
-    let mut corner = place(1, "12 Larkspur Hollow Road", "Winifred Quillfeather", "320-555-0101");
+    let mut corner = place(
+        1,
+        "12 Larkspur Hollow Road",
+        "Winifred Quillfeather",
+        "320-555-0101",
+    );
     corner.also = vec![Address {
         line: "3 Thimble Ct".to_owned(),
         ..corner.address.clone()
     }];
     let all = [
         corner,
-        place(2, "14 Larkspur Hollow Rd", "Ambrose Tunnicliffe", "320-555-0102"),
-        place(3, "12 Marrowbone Ave N", "Ottoline Fenwick-Rae", "320-555-0103"),
+        place(
+            2,
+            "14 Larkspur Hollow Rd",
+            "Ambrose Tunnicliffe",
+            "320-555-0102",
+        ),
+        place(
+            3,
+            "12 Marrowbone Ave N",
+            "Ottoline Fenwick-Rae",
+            "320-555-0103",
+        ),
         place(4, "120 Marrowbone Ave N", "José Calderón", "952-555-0104"),
-        place(5, "7 Saint Crispin St Apt 2", "Bram Ostrander", "(320) 555-0105 x2"),
+        place(
+            5,
+            "7 Saint Crispin St Apt 2",
+            "Bram Ostrander",
+            "(320) 555-0105 x2",
+        ),
     ];
     book.write(at(1), |tx| {
         for property in all {
@@ -85,7 +106,11 @@ fn the_likeliest_comes_first_however_it_is_spelled() {
     ];
     for (typed, number) in cases {
         let found = book.find(typed).unwrap();
-        assert_eq!(numbers(&found).first(), Some(&number), "{typed}: {found:#?}");
+        assert_eq!(
+            numbers(&found).first(),
+            Some(&number),
+            "{typed}: {found:#?}"
+        );
     }
 }
 
@@ -124,7 +149,14 @@ fn it_says_why() {
 #[test]
 fn what_nobody_recorded_is_not_found() {
     let (_folder, book) = town();
-    for typed in ["", "  ", "zzyzx", "99999 Nowhere Blvd", "612-555-9999", "'; DROP TABLE record; --"] {
+    for typed in [
+        "",
+        "  ",
+        "zzyzx",
+        "99999 Nowhere Blvd",
+        "612-555-9999",
+        "'; DROP TABLE record; --",
+    ] {
         assert_eq!(numbers(&book.find(typed).unwrap()), [0_u128; 0], "{typed}");
     }
 }
@@ -176,21 +208,32 @@ fn a_joined_property_is_found_by_both_its_doors_once() {
         .unwrap();
     let found = book.find("14 Larkspur Hollow").unwrap();
     assert_eq!(numbers(&found)[0], 1);
-    assert!(matches!(&found[0].why, Why::OtherAddress { address, .. } if address.line.starts_with("14")));
+    assert!(
+        matches!(&found[0].why, Why::OtherAddress { address, .. } if address.line.starts_with("14"))
+    );
     assert_eq!(numbers(&book.find("larkspur hollow").unwrap()), [1]);
 }
 
 #[test]
 fn a_corrected_or_withdrawn_address_is_found_no_more() {
     let (_folder, mut book) = town();
-    let mut moved = place(2, "16 Larkspur Hollow Rd", "Ambrose Tunnicliffe", "320-555-0102");
+    let mut moved = place(
+        2,
+        "16 Larkspur Hollow Rd",
+        "Ambrose Tunnicliffe",
+        "320-555-0102",
+    );
     moved.people.clear();
     book.write(at(5), |tx| {
         tx.record(moved)?;
         tx.withdraw(trade::ids::PropertyId(uuid::Uuid::from_u128(4)))
     })
     .unwrap();
-    assert_eq!(book.at_address(&place(2, "14 Larkspur Hollow Rd", "", "").address).unwrap(), []);
+    assert_eq!(
+        book.at_address(&place(2, "14 Larkspur Hollow Rd", "", "").address)
+            .unwrap(),
+        []
+    );
     assert!(book.find("Tunnicliffe").unwrap().is_empty());
     assert!(book.find("calderon").unwrap().is_empty());
     assert_eq!(numbers(&book.find("16 Larkspur Hollow").unwrap())[0], 2);
@@ -200,10 +243,21 @@ fn a_corrected_or_withdrawn_address_is_found_no_more() {
 fn at_an_address_means_that_address_alone() {
     let (_folder, book) = town();
     let with = |line: &str| place(0, line, "", "").address;
-    assert_eq!(book.at_address(&with("12 larkspur hollow rd.")).unwrap(), [id(1)]);
+    assert_eq!(
+        book.at_address(&with("12 larkspur hollow rd.")).unwrap(),
+        [id(1)]
+    );
     assert_eq!(book.at_address(&with("3 Thimble Court")).unwrap(), [id(1)]);
-    assert!(book.at_address(&with("12 Larkspr Hollow Rd")).unwrap().is_empty());
-    assert!(book.at_address(&with("7 Saint Crispin St Apt 3")).unwrap().is_empty());
+    assert!(
+        book.at_address(&with("12 Larkspr Hollow Rd"))
+            .unwrap()
+            .is_empty()
+    );
+    assert!(
+        book.at_address(&with("7 Saint Crispin St Apt 3"))
+            .unwrap()
+            .is_empty()
+    );
     assert!(book.at_address(&Address::default()).unwrap().is_empty());
     let no_town = Address {
         line: "12 Larkspur Hollow Rd".to_owned(),

@@ -4,7 +4,7 @@
 use book::{Book, BookError, Key};
 use jiff::Timestamp;
 use jiff::civil::{Date, date};
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use tempfile::TempDir;
 use trade::mark::{Condition, DefectSeen, Extent, Mark, Rung, Seen};
 use trade::outcome::{Because, Reminder};
@@ -24,15 +24,16 @@ pub fn day() -> Date {
     date(2023, 11, 14)
 }
 
-pub fn new_book(folder: &Path) -> (Book, Key) {
-    let key = Key::generate().unwrap();
-    (Book::create(folder, &key, id(0xd1), at(0)).unwrap(), key)
-}
-
 /// A folder that goes when the test ends, and a new book in it.
 pub fn shelf() -> (TempDir, Book, Key) {
+    shelf_of(0xd1)
+}
+
+/// The same for another device.
+pub fn shelf_of(device: u128) -> (TempDir, Book, Key) {
     let folder = tempfile::tempdir().unwrap();
-    let (book, key) = new_book(&folder.path().join("book"));
+    let key = Key::generate().unwrap();
+    let book = Book::create(&folder.path().join("book"), &key, id(device), at(0)).unwrap();
     (folder, book, key)
 }
 
@@ -164,4 +165,38 @@ pub fn record_one(book: &mut Book, number: u128) -> (Property, Visit, Mark) {
     })
     .unwrap();
     (property, visit, mark)
+}
+
+/// A small picture, another for each seed.
+pub fn jpeg(seed: u8) -> Vec<u8> {
+    let picture = image::RgbImage::from_fn(400, 300, |x, y| {
+        image::Rgb([
+            seed,
+            u8::try_from(x % 256).unwrap(),
+            u8::try_from(y % 256).unwrap(),
+        ])
+    });
+    let mut out = std::io::Cursor::new(Vec::new());
+    picture
+        .write_to(&mut out, image::ImageFormat::Jpeg)
+        .unwrap();
+    out.into_inner()
+}
+
+/// Every file below a folder.
+pub fn files(folder: &Path) -> Vec<PathBuf> {
+    let mut out = Vec::new();
+    let Ok(entries) = std::fs::read_dir(folder) else {
+        return out;
+    };
+    for entry in entries {
+        let path = entry.unwrap().path();
+        if path.is_dir() {
+            out.extend(files(&path));
+        } else {
+            out.push(path);
+        }
+    }
+    out.sort();
+    out
 }
