@@ -43,7 +43,8 @@ fn acknowledge(text: &str) {
 }
 
 /// What one acknowledged number stands for: a property with all that hangs on it, a picture, and a draft.
-fn write_one(book: &mut Book, number: u128) -> Result<(), BookError> {
+/// Gives the picture's SHA-256.
+fn write_one(book: &mut Book, number: u128) -> Result<String, BookError> {
     let property = property(number);
     let house = house(&property);
     let part = part(&house);
@@ -55,14 +56,14 @@ fn write_one(book: &mut Book, number: u128) -> Result<(), BookError> {
         trade::mark::Rung::Failing,
     );
     book.write(at(i64::try_from(number).unwrap()), |tx| {
-        tx.put_photo(&picture(number))?;
+        let kept = tx.put_photo(&picture(number))?;
         tx.set_draft(&format!("draft {number}"), None, "half ty")?;
         tx.record(property)?;
         tx.record(house)?;
         tx.record(part)?;
         tx.record(visit)?;
         tx.record(mark)?;
-        Ok(())
+        Ok(kept.sha256)
     })
 }
 
@@ -96,7 +97,7 @@ fn the_writer() {
     let mut book = Book::open(&folder, &key).unwrap();
     for number in from.. {
         match write_one(&mut book, number) {
-            Ok(()) => acknowledge(&format!("wrote {number}")),
+            Ok(sha256) => acknowledge(&format!("wrote {number} {sha256}")),
             Err(error) => return acknowledge(&format!("refused {error:?}")),
         }
     }
@@ -110,7 +111,7 @@ fn the_holder() {
     };
     let book = Book::open(&folder, &key).unwrap();
     acknowledge("holding");
-    std::thread::sleep(Duration::from_secs(60));
+    std::thread::sleep(Duration::from_mins(1));
     drop(book);
 }
 
@@ -120,8 +121,10 @@ fn lines_of(child: &mut Child) -> impl Iterator<Item = String> + use<> {
         .map_while(Result::ok)
 }
 
-fn number_in(line: &str) -> Option<u128> {
-    line.rsplit_once("wrote ")?.1.trim().parse().ok()
+/// The number that a line acknowledges, and its picture's SHA-256.
+fn acknowledged_in(line: &str) -> Option<(u128, String)> {
+    let (number, sha256) = line.rsplit_once("wrote ")?.1.split_once(' ')?;
+    (sha256.len() == 64).then_some((number.parse().ok()?, sha256.to_owned()))
 }
 
 #[test]
@@ -142,9 +145,7 @@ fn no_acknowledged_write_is_lost_when_the_program_is_killed() {
             writer.kill().unwrap();
             writer.wait().unwrap();
         });
-        for number in lines.filter_map(|line| number_in(&line)) {
-            acknowledged.push(number);
-        }
+        acknowledged.extend(lines.filter_map(|line| acknowledged_in(&line)));
         killer.join().unwrap();
 
         let book = Book::open(&path, &key).unwrap();
@@ -153,16 +154,15 @@ fn no_acknowledged_write_is_lost_when_the_program_is_killed() {
             assert_written(&book, next);
             next += 1;
         }
-        if let Some(last) = acknowledged.last() {
+        if let Some((last, _)) = acknowledged.last() {
             assert!(*last < next, "{last} was acknowledged and is gone");
         }
         assert_eq!(book.ever_recorded().unwrap().len() as u128, next - 1);
     }
     assert!(acknowledged.len() > 40, "too few writes to mean anything");
     let book = Book::open(&path, &key).unwrap();
-    for number in &acknowledged {
-        let sha256 = book_sha256(&picture(*number));
-        assert_eq!(book.photo_bytes(&sha256).unwrap(), picture(*number));
+    for (number, sha256) in &acknowledged {
+        assert_eq!(book.photo_bytes(sha256).unwrap(), picture(*number));
     }
     // A picture's file may be there whose act was not finished; nothing else may be amiss.
     let problems = book.check().unwrap().problems;
@@ -172,12 +172,6 @@ fn no_acknowledged_write_is_lost_when_the_program_is_killed() {
             .all(|problem| matches!(problem, Problem::Stray(_))),
         "{problems:?}"
     );
-}
-
-fn book_sha256(bytes: &[u8]) -> String {
-    use sha2::{Digest, Sha256};
-    let digest = Sha256::digest(bytes);
-    digest.iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
 #[test]
@@ -201,7 +195,7 @@ fn fill_up(path: &Path, key: &Key, make_room: impl FnOnce()) {
     let mut written = 0;
     let refused = loop {
         match write_one(&mut book, written + 1) {
-            Ok(()) => written += 1,
+            Ok(_) => written += 1,
             Err(error) => break error,
         }
         assert!(written < 100_000, "the disk never filled up");
@@ -316,10 +310,10 @@ fn a_limit_on_file_size_costs_nothing_that_was_acknowledged() {
     let mut writer = limited.spawn().unwrap();
     let lines: Vec<String> = lines_of(&mut writer).collect();
     writer.wait().unwrap();
-    let last = lines
+    let (last, _) = lines
         .iter()
-        .filter_map(|line| number_in(line))
-        .last()
+        .rev()
+        .find_map(|line| acknowledged_in(line))
         .unwrap();
     assert!(
         lines.iter().any(|line| line.contains("refused ")),

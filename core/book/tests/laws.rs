@@ -221,7 +221,7 @@ fn of_two_assessments_made_apart_the_worse_stands_until_a_person_settles_it() {
     for device in [&mut here, &mut there] {
         assert_eq!(
             device.book.history(property.id).unwrap().unwrap().marks,
-            [worse.clone()]
+            *std::slice::from_ref(&worse)
         );
         assert_eq!(
             device.book.lines_about(first.id).unwrap().len(),

@@ -38,7 +38,7 @@ fn a_later_line_takes_the_place_of_the_earlier_and_both_stay() {
     book.write(at(90), |tx| tx.record(mark.clone())).unwrap();
     assert_eq!(
         book.history(property.id).unwrap().unwrap().marks,
-        [mark.clone()]
+        *std::slice::from_ref(&mark)
     );
     let lines = book.lines_about(mark.id).unwrap();
     assert_eq!(lines.len(), 2);
@@ -127,7 +127,7 @@ fn undoing_an_undoing_brings_it_back() {
     book.write(at(101), |tx| tx.undo(undoing)).unwrap();
     assert_eq!(
         book.history(property.id).unwrap().unwrap().marks,
-        [mark.clone()]
+        *std::slice::from_ref(&mark)
     );
     assert_eq!(
         book.last_line(visit.id).unwrap().map(|line| line.id),
@@ -146,9 +146,9 @@ fn two_of_one_place_are_joined_and_parted_again() {
     assert_eq!(book.leads_to(other).unwrap(), kept);
     let history = book.history(other).unwrap().unwrap();
     assert_eq!(history.property.id, kept);
-    assert_eq!(history.property.also, [two.address.clone()]);
+    assert_eq!(history.property.also, *std::slice::from_ref(&two.address));
     assert_eq!((history.visits.len(), history.marks.len()), (2, 2));
-    assert_eq!(book.properties().unwrap(), [one.clone()]);
+    assert_eq!(book.properties().unwrap(), *std::slice::from_ref(&one));
     assert_eq!(book.recent(9).unwrap().len(), 1);
 
     book.write(at(91), |tx| tx.record(Entry::Parted { other }))

@@ -40,6 +40,9 @@ CREATE INDEX supersedes_by_line ON supersedes (time, device);
 
 CREATE TRIGGER ink_is_not_changed BEFORE UPDATE ON ink BEGIN SELECT raise(ABORT, 'ink is never changed'); END;
 CREATE TRIGGER ink_is_not_removed BEFORE DELETE ON ink BEGIN SELECT raise(ABORT, 'ink is never removed'); END;
+CREATE TRIGGER ink_is_not_replaced BEFORE INSERT ON ink
+  WHEN EXISTS (SELECT 1 FROM ink WHERE time = new.time AND device = new.device)
+  BEGIN SELECT raise(ABORT, 'ink is never replaced'); END;
 CREATE TRIGGER supersedes_is_not_changed BEFORE UPDATE ON supersedes BEGIN SELECT raise(ABORT, 'ink is never changed'); END;
 CREATE TRIGGER supersedes_is_not_removed BEFORE DELETE ON supersedes BEGIN SELECT raise(ABORT, 'ink is never removed'); END;
 
