@@ -3,11 +3,13 @@
 use crate::action::Action;
 use crate::block::Shutter;
 use crate::place::Place;
+use crate::show::doorstep::Doorstep;
 use crate::show::{self, Screen};
 use crate::{Next, act};
 use acts::settings::Going;
 use acts::{ActError, Book, Moment, tray};
-use trade::ids::{LetterId, PhotoId};
+use trade::ids::{LetterId, PhotoId, PropertyId};
+use trade::visit::Request;
 use trade::words::{Said, Words};
 
 /// A book behind its screens.
@@ -59,6 +61,26 @@ impl Screens {
     pub fn show(&self, place: &Place, moment: Moment) -> Result<Screen, Trouble> {
         let context = self.context(moment)?;
         show::show(&context, place).map_err(|error| trouble(context.words, &error))
+    }
+
+    /// The Doorstep as a call finds it: what is asked now beside what was said then, before any visit is opened.
+    ///
+    /// # Errors
+    /// Where the property is not in the book, or the book cannot be read.
+    pub fn doorstep(
+        &self,
+        property: PropertyId,
+        request: Option<&Request>,
+        moment: Moment,
+    ) -> Result<Doorstep, Trouble> {
+        let context = self.context(moment)?;
+        show::doorstep::show(&context, property, request)
+            .map_err(|error| trouble(context.words, &error))
+    }
+
+    /// The book again, without its screens.
+    pub fn into_book(self) -> Book {
+        self.book
     }
 
     /// Carries out a tap. What it records is durable when this answers.

@@ -9,7 +9,11 @@ const TALL: f64 = 46.0;
 
 /// A button: going somewhere is a link, everything else a form of its own.
 pub(crate) fn button(frame: &Frame<'_>, button: &Button, class: &str) -> Markup {
-    let class = if button.chosen { format!("btn {class} on") } else { format!("btn {class}") };
+    let class = if button.chosen {
+        format!("btn {class} on")
+    } else {
+        format!("btn {class}")
+    };
     if let Action::Go { to } = &button.action {
         return html! {
             a class=(class) href=(to.to_string()) aria-current=[button.chosen.then_some("true")] {
@@ -48,7 +52,10 @@ fn json<T: serde::Serialize>(value: &T) -> String {
 
 /// A form with its fields. Half-typed words are kept as they are typed.
 pub(crate) fn form(frame: &Frame<'_>, form: &Form, class: &str) -> Markup {
-    let action = Action::Submit { form: form.form.clone(), values: Vec::new() };
+    let action = Action::Submit {
+        form: form.form.clone(),
+        values: Vec::new(),
+    };
     html! {
         form class=(class) method="post" action="/act" data-form=(json(&form.form)) {
             (hidden(frame, &action))
@@ -82,11 +89,9 @@ fn field(field: &Field, form: &str) -> Markup {
 
 /// A short name for a form, the same on every drawing, to tell the fields of one page apart (FNV-1a).
 fn short(text: &str) -> String {
-    let hash = text
-        .bytes()
-        .fold(0xcbf2_9ce4_8422_2325_u64, |hash, byte| {
-            (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3)
-        });
+    let hash = text.bytes().fold(0xcbf2_9ce4_8422_2325_u64, |hash, byte| {
+        (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3)
+    });
     format!("{hash:x}")
 }
 

@@ -5,8 +5,8 @@
 
 use axum::extract::{Request, State};
 use axum::http::header::{
-    CACHE_CONTROL, CONTENT_SECURITY_POLICY, COOKIE, HOST, HeaderName, HeaderValue, LOCATION, ORIGIN,
-    REFERRER_POLICY, SET_COOKIE, X_CONTENT_TYPE_OPTIONS,
+    CACHE_CONTROL, CONTENT_SECURITY_POLICY, COOKIE, HOST, HeaderName, HeaderValue, LOCATION,
+    ORIGIN, REFERRER_POLICY, SET_COOKIE, X_CONTENT_TYPE_OPTIONS,
 };
 use axum::http::{HeaderMap, Method, StatusCode, Uri};
 use axum::middleware::Next;
@@ -40,13 +40,17 @@ impl Guard {
 
     /// Browsers say where a post comes from. One that says nothing is no browser, and then the token alone must do.
     fn origin_is_ours(&self, headers: &HeaderMap) -> bool {
-        let site = headers.get("sec-fetch-site").and_then(|site| site.to_str().ok());
+        let site = headers
+            .get("sec-fetch-site")
+            .and_then(|site| site.to_str().ok());
         if matches!(site, Some("cross-site" | "same-site")) {
             return false;
         }
         match text(headers, &ORIGIN) {
             None => true,
-            Some(origin) => origin.strip_prefix("http://").is_some_and(|host| self.is_ours(host)),
+            Some(origin) => origin
+                .strip_prefix("http://")
+                .is_some_and(|host| self.is_ours(host)),
         }
     }
 
@@ -67,20 +71,30 @@ fn text<'a>(headers: &'a HeaderMap, name: &HeaderName) -> Option<&'a str> {
 /// Compares without telling by its time how much was right.
 fn same(one: &str, other: &str) -> bool {
     one.len() == other.len()
-        && one.bytes().zip(other.bytes()).fold(0, |unlike, (a, b)| unlike | (a ^ b)) == 0
+        && one
+            .bytes()
+            .zip(other.bytes())
+            .fold(0, |unlike, (a, b)| unlike | (a ^ b))
+            == 0
 }
 
 /// Lets a request through, or says why not.
 pub(super) async fn watch(State(guard): State<Guard>, request: Request, next: Next) -> Response {
     let headers = request.headers();
     if !guard.host_is_ours(headers) {
-        return refused(StatusCode::MISDIRECTED_REQUEST, "this page is only for this computer");
+        return refused(
+            StatusCode::MISDIRECTED_REQUEST,
+            "this page is only for this computer",
+        );
     }
     if let Some(token) = token_in(request.uri()) {
         return if same(token, &guard.token) {
             enter(&guard)
         } else {
-            refused(StatusCode::FORBIDDEN, "this is not the address that was printed at the start")
+            refused(
+                StatusCode::FORBIDDEN,
+                "this is not the address that was printed at the start",
+            )
         };
     }
     if !guard.has_token(headers) {
@@ -90,7 +104,10 @@ pub(super) async fn watch(State(guard): State<Guard>, request: Request, next: Ne
         );
     }
     if request.method() != Method::GET && !guard.origin_is_ours(headers) {
-        return refused(StatusCode::FORBIDDEN, "this came from another page; nothing was changed");
+        return refused(
+            StatusCode::FORBIDDEN,
+            "this came from another page; nothing was changed",
+        );
     }
     sealed(next.run(request).await)
 }
@@ -103,12 +120,17 @@ fn token_in(uri: &Uri) -> Option<&str> {
 
 /// The token leaves the address at once, so that it is not left in the browser's history.
 fn enter(guard: &Guard) -> Response {
-    let cookie = format!("{COOKIE_NAME}={}; HttpOnly; SameSite=Strict; Path=/", guard.token);
+    let cookie = format!(
+        "{COOKIE_NAME}={}; HttpOnly; SameSite=Strict; Path=/",
+        guard.token
+    );
     let mut response = StatusCode::SEE_OTHER.into_response();
     if let Ok(cookie) = HeaderValue::from_str(&cookie) {
         response.headers_mut().insert(SET_COOKIE, cookie);
     }
-    response.headers_mut().insert(LOCATION, HeaderValue::from_static("/"));
+    response
+        .headers_mut()
+        .insert(LOCATION, HeaderValue::from_static("/"));
     sealed(response)
 }
 

@@ -10,7 +10,11 @@ const SLIM: f64 = 0.62;
 pub(crate) fn draw(ladder: Ladder, height: f64) -> Markup {
     let width = height * SLIM;
     let (left, right) = (height * 0.1, width - height * 0.1);
-    let rails = format!("M{left:.1} 2V{:.1}M{right:.1} 2V{:.1}", height - 2.0, height - 2.0);
+    let rails = format!(
+        "M{left:.1} 2V{:.1}M{right:.1} 2V{:.1}",
+        height - 2.0,
+        height - 2.0
+    );
     let rungs: String = rungs(ladder)
         .into_iter()
         .zip([0.2, 0.5, 0.8])
@@ -53,7 +57,11 @@ fn path(bar: Bar, y: f64, height: f64, left: f64, right: f64) -> String {
     match bar {
         Bar::Whole => format!("M{left:.1} {y:.1}H{right:.1}"),
         Bar::Sagging => {
-            format!("M{left:.1} {y:.1}Q{:.1} {:.1} {right:.1} {y:.1}", width / 2.0, y + height * 0.17)
+            format!(
+                "M{left:.1} {y:.1}Q{:.1} {:.1} {right:.1} {y:.1}",
+                width / 2.0,
+                y + height * 0.17
+            )
         }
         Bar::Snapped => format!(
             "M{left:.1} {y:.1}L{:.1} {:.1}M{right:.1} {y:.1}L{:.1} {:.1}",

@@ -50,5 +50,12 @@ pub(crate) fn heading(under: &str, title: &str) -> Markup {
 /// A page that leads nowhere: what went wrong, and the way back.
 pub(crate) fn lost(frame: &Frame<'_>) -> Markup {
     let hand = html! { a class="btn main" href="/" { span class="label" { "Ladderbook" } } };
-    page(frame, "Ladderbook", "lost", &heading("", "Ladderbook"), &html! {}, &hand)
+    page(
+        frame,
+        "Ladderbook",
+        "lost",
+        &heading("", "Ladderbook"),
+        &html! {},
+        &hand,
+    )
 }

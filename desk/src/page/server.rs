@@ -66,10 +66,12 @@ impl Shared {
 /// # Errors
 /// Where the port is taken.
 pub async fn serve(serving: Serving, ready: impl FnOnce(&str)) -> std::io::Result<()> {
-    let listener =
-        TcpListener::bind(SocketAddr::from((Ipv4Addr::LOCALHOST, serving.port))).await?;
+    let listener = TcpListener::bind(SocketAddr::from((Ipv4Addr::LOCALHOST, serving.port))).await?;
     let port = listener.local_addr()?.port();
-    let guard = Guard { token: serving.token.as_str().into(), port };
+    let guard = Guard {
+        token: serving.token.as_str().into(),
+        port,
+    };
     let shared = Shared {
         screens: Arc::new(Mutex::new(serving.screens)),
         clock: serving.clock,
@@ -95,10 +97,19 @@ pub async fn serve(serving: Serving, ready: impl FnOnce(&str)) -> std::io::Resul
 }
 
 async fn show(State(shared): State<Shared>, headers: HeaderMap, uri: Uri) -> Response {
-    let address = uri.path_and_query().map_or("/", |path| path.as_str()).to_owned();
+    let address = uri
+        .path_and_query()
+        .map_or("/", |path| path.as_str())
+        .to_owned();
     let Ok(place) = address.parse::<Place>() else {
-        return page(&shared, Place::start(), None, Some(NOWHERE.to_owned()), StatusCode::NOT_FOUND)
-            .await;
+        return page(
+            &shared,
+            Place::start(),
+            None,
+            Some(NOWHERE.to_owned()),
+            StatusCode::NOT_FOUND,
+        )
+        .await;
     };
     let notice = notice(&headers);
     page(&shared, place, notice, None, StatusCode::OK).await
@@ -144,7 +155,10 @@ async fn page(
 /// One tap: the action, what stands in its fields, and where it was tapped.
 async fn act(State(shared): State<Shared>, Form(fields): Form<Vec<(String, String)>>) -> Response {
     let Some((action, at)) = tapped(&fields) else {
-        return (StatusCode::BAD_REQUEST, "this tap could not be read; nothing was changed")
+        return (
+            StatusCode::BAD_REQUEST,
+            "this tap could not be read; nothing was changed",
+        )
             .into_response();
     };
     let done = shared
@@ -157,7 +171,14 @@ async fn act(State(shared): State<Shared>, Form(fields): Form<Vec<(String, Strin
     match done {
         Ok(Ok(next)) => to(&next.place, next.notice.as_deref()),
         Ok(Err(Trouble { says })) => {
-            page(&shared, at, None, Some(says), StatusCode::UNPROCESSABLE_ENTITY).await
+            page(
+                &shared,
+                at,
+                None,
+                Some(says),
+                StatusCode::UNPROCESSABLE_ENTITY,
+            )
+            .await
         }
         Err(broken) => broken,
     }
@@ -188,7 +209,11 @@ fn keep_drafts(screens: &mut Screens, action: &Action, moment: acts::Moment) {
         return;
     };
     for (field, text) in values {
-        let draft = Action::Draft { form: form.clone(), field: field.clone(), text: text.clone() };
+        let draft = Action::Draft {
+            form: form.clone(),
+            field: field.clone(),
+            text: text.clone(),
+        };
         // A draft that could not be kept is no reason to refuse the tap itself.
         let _ = screens.act(&draft, moment);
     }
@@ -198,7 +223,10 @@ async fn draft(State(shared): State<Shared>, body: String) -> Response {
     let Ok(action @ Action::Draft { .. }) = serde_json::from_str::<Action>(&body) else {
         return StatusCode::BAD_REQUEST.into_response();
     };
-    match shared.with(move |screens, clock| screens.act(&action, clock.now())).await {
+    match shared
+        .with(move |screens, clock| screens.act(&action, clock.now()))
+        .await
+    {
         Ok(Ok(_)) => StatusCode::NO_CONTENT.into_response(),
         Ok(Err(Trouble { says })) => (StatusCode::UNPROCESSABLE_ENTITY, says).into_response(),
         Err(broken) => broken,
@@ -207,7 +235,10 @@ async fn draft(State(shared): State<Shared>, body: String) -> Response {
 
 async fn shoot(State(shared): State<Shared>, form: Multipart) -> Response {
     let Some((shutter, at, bytes)) = picture(form).await else {
-        return (StatusCode::BAD_REQUEST, "this picture could not be read; nothing was kept")
+        return (
+            StatusCode::BAD_REQUEST,
+            "this picture could not be read; nothing was kept",
+        )
             .into_response();
     };
     let shot = shared
@@ -219,7 +250,14 @@ async fn shoot(State(shared): State<Shared>, form: Multipart) -> Response {
     match shot {
         Ok(Ok(notice)) => to(&at, Some(&notice)),
         Ok(Err(Trouble { says })) => {
-            page(&shared, at, None, Some(says), StatusCode::UNPROCESSABLE_ENTITY).await
+            page(
+                &shared,
+                at,
+                None,
+                Some(says),
+                StatusCode::UNPROCESSABLE_ENTITY,
+            )
+            .await
         }
         Err(broken) => broken,
     }
@@ -241,13 +279,20 @@ async fn picture(mut form: Multipart) -> Option<(Shutter, Place, Vec<u8>)> {
 /// Goes to a place, with a word about what was done.
 fn to(place: &Place, notice: Option<&str>) -> Response {
     let mut response = StatusCode::SEE_OTHER.into_response();
-    let anchor = if matches!(place, Place::Walk { .. }) { "#here" } else { "" };
+    let anchor = if matches!(place, Place::Walk { .. }) {
+        "#here"
+    } else {
+        ""
+    };
     if let Ok(location) = HeaderValue::from_str(&format!("{place}{anchor}")) {
         response.headers_mut().insert(LOCATION, location);
     }
     if let Some(notice) = notice {
         let written: String = notice.bytes().map(|byte| format!("{byte:02x}")).collect();
-        set_cookie(&mut response, &format!("said={written}; HttpOnly; SameSite=Strict; Path=/"));
+        set_cookie(
+            &mut response,
+            &format!("said={written}; HttpOnly; SameSite=Strict; Path=/"),
+        );
     }
     response
 }
@@ -264,11 +309,16 @@ fn notice(headers: &HeaderMap) -> Option<String> {
         .step_by(2)
         .map(|at| u8::from_str_radix(written.get(at..at + 2)?, 16).ok())
         .collect();
-    String::from_utf8(bytes?).ok().filter(|notice| !notice.is_empty())
+    String::from_utf8(bytes?)
+        .ok()
+        .filter(|notice| !notice.is_empty())
 }
 
 fn forget_notice(response: &mut Response) {
-    set_cookie(response, "said=; HttpOnly; SameSite=Strict; Path=/; Max-Age=0");
+    set_cookie(
+        response,
+        "said=; HttpOnly; SameSite=Strict; Path=/; Max-Age=0",
+    );
 }
 
 fn set_cookie(response: &mut Response, cookie: &str) {
@@ -328,11 +378,17 @@ async fn paper(State(shared): State<Shared>, Path(letter): Path<String>) -> Resp
 }
 
 async fn calendar(State(shared): State<Shared>) -> Response {
-    match shared.with(|screens, clock| screens.calendar(clock.now())).await {
+    match shared
+        .with(|screens, clock| screens.calendar(clock.now()))
+        .await
+    {
         Ok(Ok(text)) => (
             [
                 (CONTENT_TYPE, "text/calendar; charset=utf-8"),
-                (CONTENT_DISPOSITION, "attachment; filename=\"ladderbook.ics\""),
+                (
+                    CONTENT_DISPOSITION,
+                    "attachment; filename=\"ladderbook.ics\"",
+                ),
             ],
             text,
         )
@@ -356,12 +412,17 @@ async fn icon() -> impl IntoResponse {
 
 async fn font(Path(weight): Path<String>) -> Response {
     match weight.as_str() {
-        "regular.woff2" => fixed("font/woff2", include_bytes!("font/regular.woff2")).into_response(),
+        "regular.woff2" => {
+            fixed("font/woff2", include_bytes!("font/regular.woff2")).into_response()
+        }
         "bold.woff2" => fixed("font/woff2", include_bytes!("font/bold.woff2")).into_response(),
         _ => StatusCode::NOT_FOUND.into_response(),
     }
 }
 
 fn fixed(kind: &'static str, bytes: &'static [u8]) -> impl IntoResponse {
-    ([(CONTENT_TYPE, kind), (CACHE_CONTROL, "max-age=3600")], bytes)
+    (
+        [(CONTENT_TYPE, kind), (CACHE_CONTROL, "max-age=3600")],
+        bytes,
+    )
 }

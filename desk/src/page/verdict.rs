@@ -24,6 +24,7 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Verdict) -> Markup {
         }
         @for refused in &state.refused {
             section class="refused" {
+                h2 { (refused.label) }
                 p class="big" { del { (refused.what) } }
                 (why(&refused.why))
             }

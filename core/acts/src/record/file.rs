@@ -12,7 +12,7 @@ use trade::stack::{LayerIs, Learned};
 use trade::units::{Got, Length, Pitch};
 use trade::verdict::Answered;
 use trade::visit::{Reach, Request, SafetyAnswer, Scope, Weather};
-use trade::work::{By, Evidence};
+use trade::work::{By, Did, Evidence};
 
 /// The version of the format that this program writes and reads.
 pub const VERSION: u32 = 1;
@@ -278,6 +278,19 @@ pub struct WorkPart {
     pub exact: bool,
     /// How it is known.
     pub evidence: Evidence,
+}
+
+impl WorkPart {
+    /// What was done. Where nothing is said, something was.
+    pub fn done(&self) -> Did {
+        match (&self.remedy, self.did) {
+            (Some(remedy), _) => Did::Remedy(remedy.clone()),
+            (None, Some(WorkDid::Replaced)) => Did::Replaced,
+            (None, Some(WorkDid::Covered)) => Did::Covered,
+            (None, Some(WorkDid::TakenDown)) => Did::TakenDown,
+            (None, Some(WorkDid::Something) | None) => Did::Something,
+        }
+    }
 }
 
 /// What was done, where it is no remedy of the catalogue.

@@ -1,7 +1,7 @@
 //! Recording a visit file that was found to be right.
 
 use super::file::{
-    PartPart, PropertyPart, SlopePart, StackPart, StructurePart, VisitFile, WorkDid, WorkPart,
+    PartPart, PropertyPart, SlopePart, StackPart, StructurePart, VisitFile, WorkPart,
 };
 use super::problem::{Problem, Wrong};
 use super::{NotTaken, PictureFiles, Taken};
@@ -18,7 +18,7 @@ use trade::property::{Part, Person, Property, Slope, Structure};
 use trade::stack::{EdgeCourses, Layer, Stack};
 use trade::units::{Got, Measured};
 use trade::visit::{Photo, Reached, Visit};
-use trade::work::{Did, Work, WorkOn};
+use trade::work::{Work, WorkOn};
 
 /// The bytes of each picture that a visit file names.
 pub(super) type Bytes = BTreeMap<String, Vec<u8>>;
@@ -472,7 +472,7 @@ impl Writer<'_> {
                 property: self.property,
                 visit: Some(self.visit),
                 on,
-                did: did(work),
+                did: work.done(),
                 by: work.by,
                 when: work.when,
                 exact: work.exact,
@@ -527,15 +527,5 @@ impl Writer<'_> {
                 Ok(id)
             }
         }
-    }
-}
-
-fn did(work: &WorkPart) -> Did {
-    match (&work.remedy, work.did) {
-        (Some(remedy), _) => Did::Remedy(remedy.clone()),
-        (None, Some(WorkDid::Replaced)) => Did::Replaced,
-        (None, Some(WorkDid::Covered)) => Did::Covered,
-        (None, Some(WorkDid::TakenDown)) => Did::TakenDown,
-        (None, Some(WorkDid::Something) | None) => Did::Something,
     }
 }

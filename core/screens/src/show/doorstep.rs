@@ -14,7 +14,7 @@ use trade::doorstep::{Doorstep as Tells, LookAgain};
 use trade::history::History;
 use trade::ids::PropertyId;
 use trade::property::Role;
-use trade::visit::Scope;
+use trade::visit::{Request, Scope};
 use trade::words::Said;
 
 /// What is asked now.
@@ -64,22 +64,28 @@ pub struct Doorstep {
     pub doors: Vec<Button>,
 }
 
-pub(crate) fn show(context: &Context<'_>, property: PropertyId) -> Result<Doorstep, ActError> {
-    let (history, tells) = doorstep::look(context.book, property, None, context.moment)?;
+pub(crate) fn show(
+    context: &Context<'_>,
+    property: PropertyId,
+    request: Option<&Request>,
+) -> Result<Doorstep, ActError> {
+    let (history, tells) = doorstep::look(context.book, property, request, context.moment)?;
     let open = history
         .visits
         .iter()
         .rev()
         .find(|visit| visit.closed.is_none());
+    let words = request
+        .or(open.map(|visit| &visit.request))
+        .map(|request| request.words.as_str())
+        .filter(|words| !words.is_empty());
     Ok(Doorstep {
         address: history.property.address.line.clone(),
         under: under(context, &history),
-        asked: open
-            .filter(|visit| !visit.request.words.is_empty())
-            .map(|visit| Asked {
-                title: context.text("doorstep-asked"),
-                words: context.say(&Said::new("quoted").with("text", visit.request.words.as_str())),
-            }),
+        asked: words.map(|words| Asked {
+            title: context.text("doorstep-asked"),
+            words: context.say(&Said::new("quoted").with("text", words)),
+        }),
         then: then(context, &tells),
         lines: tells
             .lines

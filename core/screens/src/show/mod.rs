@@ -51,7 +51,7 @@ pub enum Screen {
 pub(crate) fn show(context: &Context<'_>, place: &Place) -> Result<Screen, ActError> {
     Ok(match place {
         Place::Arrive { find } => Screen::Arrive(arrive::show(context, find)?),
-        Place::Doorstep { property } => Screen::Doorstep(doorstep::show(context, *property)?),
+        Place::Doorstep { property } => Screen::Doorstep(doorstep::show(context, *property, None)?),
         Place::Safety { visit } => Screen::Safety(safety::show(context, *visit)?),
         Place::Walk {
             visit,

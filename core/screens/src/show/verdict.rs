@@ -30,6 +30,8 @@ pub struct StepBlock {
 /// What is refused.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct RefusedBlock {
+    /// "Not allowed" or "not sold".
+    pub label: String,
     /// What.
     pub what: String,
     /// By rule or by judgement, and why.
@@ -189,7 +191,13 @@ fn refused_block(context: &Context<'_>, refused: &Refused) -> RefusedBlock {
         Some(key) => context.text(key),
         None => context.text(refused.course.key()),
     };
+    let label = if refused.forbidden {
+        "verdict-forbidden"
+    } else {
+        "verdict-refused"
+    };
     RefusedBlock {
+        label: context.text(label),
         what,
         why: reasons(context, &refused.reasons),
     }

@@ -1,0 +1,160 @@
+//! The command line.
+
+mod answer;
+mod demo;
+mod keep;
+mod look;
+mod make;
+mod record;
+mod serve;
+
+use crate::clock::Clock;
+use crate::keys::KeyFrom;
+use acts::{ActError, Book, BookError};
+use clap::{Parser, Subcommand};
+use jiff::civil::Date;
+use screens::{Screens, Trouble};
+use std::path::{Path, PathBuf};
+
+/// A roofer's book: what you said about each roof, what became of it, and what to do next.
+#[derive(Parser, Debug)]
+#[command(name = "ladderbook", version, about, max_term_width = 100)]
+pub struct Ladderbook {
+    #[command(flatten)]
+    common: Common,
+    #[command(subcommand)]
+    command: Command,
+}
+
+/// What every command may be told.
+#[derive(clap::Args, Clone, Debug)]
+struct Common {
+    /// The folder of the book
+    #[arg(
+        long,
+        global = true,
+        env = "LADDERBOOK_BOOK",
+        value_name = "FOLDER",
+        default_value = "ladderbook"
+    )]
+    book: PathBuf,
+    #[command(flatten)]
+    key: KeyFrom,
+    /// Answer in JSON, for other programs
+    #[arg(long, global = true)]
+    json: bool,
+    /// The day it is to be, as 2024-05-31; today where it is not given
+    #[arg(long, global = true, value_name = "DAY")]
+    today: Option<Date>,
+}
+
+#[derive(Subcommand, Debug)]
+enum Command {
+    /// Make the demo book, show its main story, write its letter, and open its page
+    Demo(demo::Demo),
+    /// Make a new, empty book
+    New,
+    /// Open the book's screens as a page on this computer
+    Serve(serve::Serve),
+    /// Find an address by any spelling, an owner or a telephone number
+    Find(look::Find),
+    /// What an address tells before you climb
+    Doorstep(look::At),
+    /// Take in a visit that was written down as a file
+    Record(record::Record),
+    /// The published shape of a visit file, or the keys it may use
+    Schema(record::Schema),
+    /// What became of every part since it was last seen
+    SecondLook(look::At),
+    /// What to do with each structure, and why
+    Verdict(look::At),
+    /// Write the owner's letter: PDF, page and short text
+    Letter(make::Letter),
+    /// Record what came of a letter
+    Outcome(make::Outcome),
+    /// What to come back to, as an iCalendar file
+    Reminders(make::Reminders),
+    /// Make the book's tables anew from its ink, and compare
+    Rebuild,
+    /// Read every line and picture of the book, and say what is damaged
+    Check,
+    /// Copy the book to another folder, whole and checked
+    Backup(keep::Backup),
+    /// Make a book from a backup
+    Restore(keep::Restore),
+}
+
+/// Why a command failed, in words.
+#[derive(Debug)]
+pub struct Failure(pub String);
+
+impl Failure {
+    /// With these words.
+    pub fn new(says: impl Into<String>) -> Self {
+        Self(says.into())
+    }
+}
+
+macro_rules! fails_as {
+    ($($error:ty),+ $(,)?) => {$(
+        impl From<$error> for Failure {
+            fn from(error: $error) -> Self {
+                Self(error.to_string())
+            }
+        }
+    )+};
+}
+
+fails_as!(
+    ActError,
+    BookError,
+    Trouble,
+    fixtures::play::PlayError,
+    serde_json::Error
+);
+
+impl Failure {
+    fn io(path: &Path, error: &std::io::Error) -> Self {
+        Self(format!("{}: {error}", path.display()))
+    }
+}
+
+impl Common {
+    fn clock(&self) -> Clock {
+        Clock { today: self.today }
+    }
+
+    fn open(&self) -> Result<Book, Failure> {
+        Ok(Book::open(&self.book, &self.key.key(&self.book)?)?)
+    }
+
+    fn screens(&self) -> Result<Screens, Failure> {
+        Ok(Screens::of(self.open()?))
+    }
+}
+
+/// Carries a command out.
+///
+/// # Errors
+/// What went wrong, in words.
+pub fn run(asked: Ladderbook) -> Result<(), Failure> {
+    let Ladderbook { common, command } = asked;
+    match command {
+        Command::Demo(demo) => demo::run(&common, &demo),
+        Command::New => keep::new(&common),
+        Command::Serve(serve) => serve::run(&common, &serve),
+        Command::Find(find) => look::find(&common, &find),
+        Command::Doorstep(at) => look::doorstep(&common, &at),
+        Command::Record(record) => record::run(&common, &record),
+        Command::Schema(schema) => record::schema(&schema),
+        Command::SecondLook(at) => look::second_look(&common, &at),
+        Command::Verdict(at) => look::verdict(&common, &at),
+        Command::Letter(letter) => make::letter(&common, &letter),
+        Command::Outcome(outcome) => make::outcome(&common, &outcome),
+        Command::Reminders(reminders) => make::reminders(&common, &reminders),
+        Command::Rebuild => keep::rebuild(&common),
+        Command::Check => keep::check(&common),
+        Command::Backup(backup) => keep::backup(&common, &backup),
+        Command::Restore(restore) => keep::restore(&common, &restore),
+    }
+}

@@ -1,0 +1,147 @@
+//! Screens as plain text, for the terminal and for those who read with their ears.
+
+use screens::{Changed, Doorstep, Letter, RefusedBlock, Row, StepBlock, ThenAndNow, Verdict};
+use std::fmt::Write as _;
+
+/// Writes to a string, which cannot fail.
+macro_rules! line {
+    ($out:expr) => { $out.push('\n') };
+    ($out:expr, $($arg:tt)*) => { let _ = writeln!($out, $($arg)*); };
+}
+
+fn heading(out: &mut String, text: &str) {
+    line!(out);
+    line!(out, "{text}");
+    line!(out, "{}", "-".repeat(text.chars().count()));
+}
+
+fn row(out: &mut String, row: &Row) {
+    line!(out, "  {}", row.title);
+    if !row.says.is_empty() {
+        line!(out, "      {}", row.says);
+    }
+}
+
+/// The Doorstep.
+pub fn doorstep(state: &Doorstep) -> String {
+    let mut out = String::new();
+    line!(out, "{}", state.address);
+    line!(out, "{}", state.under);
+    if let Some(asked) = &state.asked {
+        heading(&mut out, &asked.title);
+        line!(out, "  {}", asked.words);
+    }
+    if let Some(then) = &state.then {
+        heading(&mut out, &then.title);
+        line!(out, "  {}", then.said);
+        for why in then.contradicts.iter().chain(&then.why) {
+            line!(out, "      {why}");
+        }
+    }
+    if !state.look_again.is_empty() {
+        heading(&mut out, &state.look_title);
+        for one in &state.look_again {
+            row(&mut out, one);
+        }
+    }
+    if !state.lines.is_empty() {
+        line!(out);
+        for one in &state.lines {
+            line!(out, "{}: {}", one.title, one.says);
+        }
+    }
+    out
+}
+
+/// Then and now.
+pub fn then_and_now(state: &ThenAndNow) -> String {
+    let mut out = String::new();
+    line!(out, "{}: {}", state.under, state.title);
+    for Changed {
+        part, became, says, ..
+    } in &state.changed
+    {
+        line!(out);
+        line!(out, "  {part}: {became}");
+        for one in says {
+            line!(out, "      {one}");
+        }
+    }
+    if let Some(quiet) = &state.quiet {
+        line!(out);
+        line!(out, "  {quiet}");
+    }
+    out
+}
+
+/// A verdict.
+pub fn verdict(state: &Verdict) -> String {
+    let mut out = String::new();
+    line!(out, "{}: {}", state.under, state.title);
+    for StepBlock {
+        when,
+        what,
+        tasks,
+        until,
+        why: reasons,
+    } in &state.steps
+    {
+        heading(&mut out, when);
+        line!(out, "  {what}");
+        for one in until.iter().chain(tasks) {
+            line!(out, "    {one}");
+        }
+        why(&mut out, reasons);
+    }
+    for RefusedBlock {
+        what,
+        label,
+        why: reasons,
+    } in &state.refused
+    {
+        heading(&mut out, &format!("{label}: {what}"));
+        why(&mut out, reasons);
+    }
+    if !state.look.is_empty() {
+        heading(&mut out, &state.look_title);
+        for one in &state.look {
+            row(&mut out, one);
+        }
+        if let Some(turns) = &state.turns_to {
+            line!(out, "  {turns}");
+        }
+    }
+    list(&mut out, &state.cautions_title, &state.cautions);
+    list(&mut out, &state.unseen_title, &state.unseen);
+    for limit in &state.limits {
+        line!(out, "{limit}");
+    }
+    out
+}
+
+fn list(out: &mut String, title: &str, items: &[String]) {
+    if items.is_empty() {
+        return;
+    }
+    heading(out, title);
+    for item in items {
+        line!(out, "  {item}");
+    }
+}
+
+fn why(out: &mut String, reasons: &[(String, String)]) {
+    for (says, source) in reasons {
+        line!(out, "      {says} ({source})");
+    }
+}
+
+/// What page one of a letter says.
+pub fn letter(state: &Letter) -> String {
+    let mut out = String::new();
+    line!(out, "{}: {}", state.under, state.title);
+    for one in &state.preview {
+        line!(out);
+        row(&mut out, one);
+    }
+    out
+}
