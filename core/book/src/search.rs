@@ -24,6 +24,12 @@ const MOST_IN_ALL: usize = 800;
 /// Mean radius of the earth in metres (IUGG).
 const EARTH: f64 = 6_371_008.8;
 
+/// With less than this against it something fits, and nothing further is looked for: a street two letters off is near enough.
+const FITS: u32 = 8;
+
+/// One way of looking.
+type Way = fn(&Records, &Query) -> Result<Vec<Candidate>>;
+
 /// Something that may be what was meant.
 struct Candidate {
     property: PropertyId,
@@ -33,15 +39,25 @@ struct Candidate {
 
 impl Records {
     /// The properties that a typed text may mean, likeliest first, at most 25: any spelling or part of an address, a person's name, a telephone
-    /// number, each with typing errors.
+    /// number, each with typing errors. Errors are looked for only where nothing fits as it was typed.
     ///
     /// # Errors
     /// [`crate::BookError::Damaged`] where a record does not read.
     pub fn find(&self, typed: &str) -> Result<Vec<Found>> {
         let query = Query::read(typed);
-        let mut candidates = self.by_address(&query)?;
-        candidates.extend(self.by_phone(&query)?);
-        candidates.extend(self.by_person(&query)?);
+        let ways: [Way; 4] = [
+            Self::as_typed,
+            Self::of_that_house,
+            Self::spelled_nearly_so,
+            Self::on_that_street,
+        ];
+        let mut candidates = Vec::new();
+        for way in ways {
+            candidates.extend(way(self, &query)?);
+            if candidates.iter().any(|candidate| candidate.away < FITS) {
+                break;
+            }
+        }
         self.found(candidates)
     }
 
@@ -86,10 +102,9 @@ impl Records {
             return Ok(Vec::new());
         }
         let from = format!("{}|", normal.line_key());
-        let until = format!("{from}{}", char::MAX);
         let mut rows = self.addresses(
             include_str!("sql/addresses_in_range.sql"),
-            params![from, until, MOST_COMPARED],
+            params![from, after(&from), MOST_COMPARED],
         )?;
         rows.retain(|known| agrees(&address::normalise(&known.address), &normal));
         rows.sort_by_key(|known| address::normalise(&known.address).key() != normal.key());
@@ -103,61 +118,96 @@ impl Records {
         Ok(out)
     }
 
-    fn by_address(&self, query: &Query) -> Result<Vec<Candidate>> {
-        let known = self.worth_comparing(query)?;
-        Ok(known
-            .into_iter()
-            .filter_map(|known| {
-                let likeness = query.likeness(&address::normalise(&known.address))?;
-                let nearly = is_nearly(&likeness);
-                Some(Candidate {
-                    property: known.property,
-                    away: likeness.away,
-                    why: match known.place {
-                        0 => Why::Address { nearly },
-                        _ => Why::OtherAddress {
-                            address: known.address,
-                            nearly,
-                        },
-                    },
-                })
-            })
-            .collect())
+    /// What fits as it was typed, as far as it was typed.
+    fn as_typed(&self, query: &Query) -> Result<Vec<Candidate>> {
+        let mut known = Gathered::default();
+        for reading in &query.readings {
+            let (name, house) = (&reading.address.street.name, &reading.address.house);
+            match (house, name.as_str()) {
+                (None, "") => {}
+                (None, name) => known.add(self.addresses(
+                    include_str!("sql/addresses_by_street.sql"),
+                    params![name, after(name), MOST_COMPARED],
+                )?),
+                (Some(house), "") => known.add(self.addresses(
+                    include_str!("sql/addresses_by_house.sql"),
+                    params![house.as_str(), after(house.as_str()), MOST_COMPARED],
+                )?),
+                (Some(_), _) => {
+                    let (from, until) = reading.address.range();
+                    known.add(self.addresses(
+                        include_str!("sql/addresses_in_range.sql"),
+                        params![from, until, MOST_COMPARED],
+                    )?);
+                }
+            }
+        }
+        let mut out = compared(query, known);
+        out.extend(self.by_phone(query)?);
+        if let Some(word) = query.words.iter().max_by_key(|word| word.len()) {
+            out.extend(self.by_person(query, self.words_beginning(word)?)?);
+        }
+        Ok(out)
     }
 
-    /// The addresses that may be what was typed: those that begin so, those of that house number, those on streets spelled nearly so.
-    fn worth_comparing(&self, query: &Query) -> Result<Vec<Known>> {
-        let mut out = Known::none();
-        for reading in &query.readings {
-            if !reading.address.street.is_empty() {
-                let (from, until) = reading.address.range();
-                out.add(self.addresses(
-                    include_str!("sql/addresses_in_range.sql"),
-                    params![from, until, MOST_COMPARED],
+    /// Every address with the house number that was typed, the street spelled nearly so.
+    fn of_that_house(&self, query: &Query) -> Result<Vec<Candidate>> {
+        let mut known = Gathered::default();
+        for house in query.houses() {
+            known.add(self.addresses(
+                include_str!("sql/addresses_by_house.sql"),
+                params![house.as_str(), format!("{house}\0"), MOST_COMPARED],
+            )?);
+        }
+        Ok(compared(query, known))
+    }
+
+    /// Streets and names spelled nearly so. Of the streets, where a house number was typed, the houses of about that number.
+    fn spelled_nearly_so(&self, query: &Query) -> Result<Vec<Candidate>> {
+        let mut known = Gathered::default();
+        for street in self.streets(query)? {
+            for house in query.houses() {
+                known.add(self.addresses(
+                    include_str!("sql/house_on_street.sql"),
+                    params![
+                        street,
+                        house.as_str(),
+                        after(house.as_str()),
+                        MOST_ON_STREET
+                    ],
                 )?);
             }
-        }
-        for house in query.houses() {
-            // Alone it may be half typed; with a street it is whole.
-            let until = match query.street() {
-                "" => format!("{house}{}", char::MAX),
-                _ => format!("{house}\0"),
-            };
-            out.add(self.addresses(
-                include_str!("sql/addresses_by_house.sql"),
-                params![house.as_str(), until, MOST_COMPARED],
-            )?);
-        }
-        for street in self.streets(query)? {
-            if out.len() > MOST_IN_ALL {
+            if query.house().is_none() {
+                known.add(self.houses_on(&street)?);
+            }
+            if known.is_enough() {
                 break;
             }
-            out.add(self.addresses(
-                include_str!("sql/houses_on_street.sql"),
-                params![street, MOST_ON_STREET],
-            )?);
         }
-        Ok(out.into_vec())
+        let mut out = compared(query, known);
+        if let Some(word) = query.words.iter().max_by_key(|word| word.len()) {
+            out.extend(self.by_person(query, self.words_nearly(word)?)?);
+        }
+        Ok(out)
+    }
+
+    /// Other houses on the street that was typed: somebody got the number wrong.
+    fn on_that_street(&self, query: &Query) -> Result<Vec<Candidate>> {
+        let mut known = Gathered::default();
+        for street in self.streets(query)? {
+            known.add(self.houses_on(&street)?);
+            if known.is_enough() {
+                break;
+            }
+        }
+        Ok(compared(query, known))
+    }
+
+    fn houses_on(&self, street: &str) -> Result<Vec<Known>> {
+        self.addresses(
+            include_str!("sql/houses_on_street.sql"),
+            params![street, MOST_ON_STREET],
+        )
     }
 
     /// The streets that may be meant.
@@ -202,16 +252,15 @@ impl Records {
         let Some(typed) = &query.phone else {
             return Ok(Vec::new());
         };
-        let until = |text: &str| format!("{text}{}", char::MAX);
         let backwards: String = typed.chars().rev().collect();
         let last_seven = &typed[typed.len().saturating_sub(7)..];
         let mut statement = self.conn.prepare_cached(include_str!("sql/phones.sql"))?;
         let mut rows = statement.query(params![
             typed,
-            until(typed),
+            after(typed),
             last_seven,
             backwards,
-            until(&backwards),
+            after(&backwards),
             MOST_COMPARED
         ])?;
         let mut out = Vec::new();
@@ -229,54 +278,51 @@ impl Records {
         Ok(out)
     }
 
-    fn by_person(&self, query: &Query) -> Result<Vec<Candidate>> {
-        let Some(longest) = query.words.iter().max_by_key(|word| word.len()) else {
-            return Ok(Vec::new());
-        };
+    /// The people one of whose names has one of these words, and the rest of whose name agrees with what was typed.
+    fn by_person(&self, query: &Query, words: Vec<String>) -> Result<Vec<Candidate>> {
+        let mut statement = self.conn.prepare_cached(include_str!("sql/people.sql"))?;
         let mut out = Vec::new();
-        for word in self.words_like(longest)? {
-            let mut statement = self.conn.prepare_cached(include_str!("sql/people.sql"))?;
+        for word in words {
             let mut rows = statement.query(params![word, MOST_COMPARED])?;
             while let Some(row) = rows.next()? {
                 let name: String = row.get(1)?;
-                let Some(apart) =
-                    spelling::person_apart(&query.words, &address::folded_words(&name))
-                else {
-                    continue;
-                };
-                out.push(Candidate {
-                    property: property(row)?,
-                    why: Why::Person {
-                        name,
-                        nearly: apart > 0,
-                    },
-                    away: person_away(apart, query.house().is_some()),
-                });
+                let folded = address::folded_words(&name);
+                if let Some(apart) = spelling::person_apart(&query.words, &folded) {
+                    out.push(Candidate {
+                        property: property(row)?,
+                        why: Why::Person {
+                            name,
+                            nearly: apart > 0,
+                        },
+                        away: person_away(apart, query.house().is_some()),
+                    });
+                }
             }
         }
         Ok(out)
     }
 
-    /// The words of names that begin like a typed word, or are spelled nearly so.
-    fn words_like(&self, typed: &str) -> Result<Vec<String>> {
-        let begin: Vec<String> = self
+    /// The words of names that begin like a typed word.
+    fn words_beginning(&self, typed: &str) -> Result<Vec<String>> {
+        let words = self
             .conn
             .prepare_cached("SELECT word FROM known_word WHERE word >= ?1 AND word < ?2 LIMIT ?3")?
-            .query_map(
-                params![typed, format!("{typed}{}", char::MAX), MOST_COMPARED],
-                |row| row.get(0),
-            )?
+            .query_map(params![typed, after(typed), MOST_COMPARED], |row| {
+                row.get(0)
+            })?
             .collect::<rusqlite::Result<_>>()?;
+        Ok(words)
+    }
+
+    /// The words of names that are spelled nearly like a typed word.
+    fn words_nearly(&self, typed: &str) -> Result<Vec<String>> {
         let most = spelling::errors_allowed(typed);
-        if !begin.is_empty() || most == 0 {
-            return Ok(begin);
-        }
         let mut statement = self.conn.prepare_cached("SELECT word FROM known_word")?;
         let mut rows = statement.query([])?;
         let mut out = Vec::new();
         while let Some(row) = rows.next()? {
             let word = row.get_ref(0)?.as_str().map_err(rusqlite::Error::from)?;
-            if spelling::within(typed, word, most).is_some() {
+            if most > 0 && spelling::within(typed, word, most).is_some() {
                 out.push(word.to_owned());
             }
         }
@@ -336,18 +382,10 @@ struct Known {
 }
 
 /// Recorded addresses, each once.
+#[derive(Default)]
 struct Gathered {
     seen: BTreeSet<(PropertyId, i64)>,
     known: Vec<Known>,
-}
-
-impl Known {
-    fn none() -> Gathered {
-        Gathered {
-            seen: BTreeSet::new(),
-            known: Vec::new(),
-        }
-    }
 }
 
 impl Gathered {
@@ -359,13 +397,36 @@ impl Gathered {
         }
     }
 
-    fn len(&self) -> usize {
-        self.known.len()
+    fn is_enough(&self) -> bool {
+        self.known.len() > MOST_IN_ALL
     }
+}
 
-    fn into_vec(self) -> Vec<Known> {
-        self.known
-    }
+/// Those of the gathered addresses that may be what was typed.
+fn compared(query: &Query, gathered: Gathered) -> Vec<Candidate> {
+    let known = gathered.known.into_iter();
+    known
+        .filter_map(|known| {
+            let likeness = query.likeness(&address::normalise(&known.address))?;
+            let nearly = is_nearly(&likeness);
+            Some(Candidate {
+                property: known.property,
+                away: likeness.away,
+                why: match known.place {
+                    0 => Why::Address { nearly },
+                    _ => Why::OtherAddress {
+                        address: known.address,
+                        nearly,
+                    },
+                },
+            })
+        })
+        .collect()
+}
+
+/// The end of the range of all texts that begin like this one.
+fn after(text: &str) -> String {
+    format!("{text}{}", char::MAX)
 }
 
 fn property(row: &Row) -> rusqlite::Result<PropertyId> {

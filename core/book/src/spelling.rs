@@ -3,6 +3,9 @@
 /// The least number of letters to insert, leave out, change, or swap with their neighbour that turns one text into the other, where it is
 /// at most `most`; no letter is touched twice (optimal string alignment distance).
 pub fn within(a: &str, b: &str, most: usize) -> Option<usize> {
+    if a.is_ascii() && b.is_ascii() && (letters_apart(a, b) > most || letters_apart(b, a) > most) {
+        return None;
+    }
     let (a, b): (Vec<char>, Vec<char>) = (a.chars().collect(), b.chars().collect());
     if a.len().abs_diff(b.len()) > most {
         return None;
@@ -13,10 +16,23 @@ pub fn within(a: &str, b: &str, most: usize) -> Option<usize> {
 
 /// Like [`within`], but `typed` may be only the beginning of `whole`: the distance to the beginning of it that is nearest.
 pub fn begins_within(typed: &str, whole: &str, most: usize) -> Option<usize> {
+    if typed.is_ascii() && letters_apart(typed, whole) > most {
+        return None;
+    }
     let typed: Vec<char> = typed.chars().collect();
     let whole: Vec<char> = whole.chars().take(typed.len() + most).collect();
     let last = rows(&typed, &whole, most)?;
     last.into_iter().min().filter(|distance| *distance <= most)
+}
+
+/// How many letters of one text the other has none of, as far as 64 marks tell letters apart: a quick look, before the table is made, that
+/// never finds more than there are. Each error brings in one such letter at most.
+fn letters_apart(a: &str, b: &str) -> usize {
+    let marks = |text: &str| {
+        text.bytes()
+            .fold(0_u64, |marks, byte| marks | 1 << (byte & 63))
+    };
+    (marks(a) & !marks(b)).count_ones() as usize
 }
 
 /// The last row of the table of distances: from all of `a` to each beginning of `b`. `None` as soon as every one is above `most`.

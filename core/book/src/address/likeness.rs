@@ -10,6 +10,7 @@ use super::street::Street;
 use super::suffix::suffixes;
 use super::{Normal, name, ordinal};
 use crate::spelling;
+use std::cell::LazyCell;
 use std::collections::HashMap;
 use std::sync::LazyLock;
 
@@ -65,10 +66,12 @@ impl Query {
 
     /// Whether houses on a street of this name, in kept form, are worth comparing.
     pub fn may_be_on(&self, street: &str) -> bool {
+        let words = LazyCell::new(|| spoken(street));
         self.readings.iter().any(|reading| {
             let typed = &reading.address.street.name;
             !typed.is_empty()
-                && (name_agrees(typed, street).is_some() || reading.typed_begins(&spoken(street)))
+                && (name_agrees(typed, street).is_some()
+                    || reading.may_begin(street) && reading.typed_begins(&words))
         })
     }
 }
@@ -126,6 +129,18 @@ impl Reading {
             .into_iter()
             .chain(by_words)
             .min_by_key(|(_, away)| *away)
+    }
+
+    /// A quick look before [`Reading::typed_begins`]: whether one of the street's first two words begins with the typed letter, or one of them
+    /// is a number, which is also written in letters.
+    fn may_begin(&self, street: &str) -> bool {
+        let Some(first) = self.typed.first().and_then(|word| word.chars().next()) else {
+            return false;
+        };
+        first.is_ascii_digit()
+            || street.split(' ').take(2).any(|word| {
+                word.starts_with(|c: char| c == first || c.is_ascii_digit())
+            })
     }
 
     /// Whether the typed words are the first of a street's, each word whole but the last. A direction before the name may be left out.
