@@ -52,8 +52,7 @@ fn how_often_a_cause_was_patched_and_what_one_more_would_be() {
 fn what_was_offered_and_how_it_was_answered() {
     let mut roof = advised(repair, vec![]);
     let letter = roof.history.letters[0].id;
-    let offer =
-        named("Letter of 11 April 2017. {when-this-season}: {course-repair}. {remedy-new-boot}.");
+    let offer = named("Letter of 11 April 2017. {course-repair}.");
     let told = |roof: &Roof| read(&roof.doorstep(None, "2018-01-01"), Tells::Offered);
     assert_eq!(told(&roof), [format!("{offer} No answer so far.")]);
     roof.outcome(Some(letter), Came::NoAnswer, "2017-06-01", "");

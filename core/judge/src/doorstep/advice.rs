@@ -10,12 +10,14 @@ use trade::letter::Letter;
 use trade::mark::{Mark, Rung};
 use trade::outcome::Came;
 use trade::property::Structure;
-use trade::verdict::{Course, Reason, Refused, Task, Verdict};
+use trade::verdict::{Course, Reason, Refused, Step, Task, Verdict};
 use trade::words::Said;
 use trade::work::{Did, WorkOn};
 
-/// How many parts a sentence names where no letter sums them up.
+/// How many parts or remedies a sentence names: more is not taken in at a door.
 const NAMED: usize = 3;
+/// How many steps are told where nothing is asked for.
+const STEPS: usize = 2;
 
 /// One thing that was advised.
 pub(super) struct Advised<'a> {
@@ -92,7 +94,7 @@ fn by_letter<'a>(record: &Record<'a>, structure: StructureId) -> Option<Advice<'
         steps,
         main: verdict.main_course(),
         refused: &verdict.refused,
-        said: sentence(verdict),
+        said: sentence(record, verdict),
         done: was_done(record, letter, structure),
         declined: record
             .outcome_of(letter.id)
@@ -100,28 +102,69 @@ fn by_letter<'a>(record: &Record<'a>, structure: StructureId) -> Option<Advice<'
     })
 }
 
-/// A verdict in a sentence for each step: "Now: … This season: …".
-pub(super) fn sentence(verdict: &Verdict) -> Said {
-    named::sentences(verdict.steps.iter().map(|step| {
-        let mut remedies: Vec<&RemedyKey> = Vec::new();
-        for remedy in step.tasks.iter().filter_map(|task| task.remedy.as_ref()) {
-            if !remedies.contains(&remedy) {
-                remedies.push(remedy);
-            }
-        }
-        let says = Said::new(if remedies.is_empty() {
-            "doorstep-step"
-        } else {
-            "doorstep-step-with"
-        });
-        says.with("when", Said::new(step.when.key()))
-            .with("course", named::course(step.course))
-            .with(
-                "remedies",
-                remedies.into_iter().map(named::remedy).collect::<Vec<_>>(),
-            )
-    }))
+/// A verdict in a sentence for each step: "Now: … This season: …". Where something is asked for, only the steps that touch such parts are
+/// told, and the one that renews the whole: the rest is for the letter.
+fn sentence(record: &Record<'_>, verdict: &Verdict) -> Said {
+    let main = verdict.main_course();
+    let is_whole = |step: &Step| step.tasks.is_empty() && Some(step.course) == main;
+    let meant: Vec<(&Step, Vec<&RemedyKey>)> = verdict
+        .steps
+        .iter()
+        .filter(|step| is_whole(step) || step.tasks.iter().any(|task| is_asked(record, task)))
+        .map(|step| (step, remedies_of(step, |task| is_asked(record, task))))
+        .collect();
+    let told = if meant.is_empty() {
+        let steps = verdict.steps.iter().take(STEPS);
+        steps
+            .map(|step| (step, remedies_of(step, |_| true)))
+            .collect()
+    } else {
+        meant
+    };
+    named::sentences(
+        told.into_iter()
+            .map(|(step, remedies)| in_time(step, &remedies)),
+    )
     .unwrap_or_else(|| Said::new("doorstep-no-verdict"))
+}
+
+fn is_asked(record: &Record<'_>, task: &Task) -> bool {
+    record
+        .history
+        .part(task.part)
+        .is_some_and(|part| record.asks_about(&part.kind))
+}
+
+/// The remedies of some of a step's tasks, each once.
+fn remedies_of(step: &Step, told: impl Fn(&Task) -> bool) -> Vec<&RemedyKey> {
+    let mut remedies: Vec<&RemedyKey> = Vec::new();
+    for task in step.tasks.iter().filter(|task| told(task)) {
+        remedies.extend(
+            task.remedy
+                .as_ref()
+                .filter(|remedy| !remedies.contains(remedy)),
+        );
+    }
+    remedies.truncate(NAMED);
+    remedies
+}
+
+fn in_time(step: &Step, remedies: &[&RemedyKey]) -> Said {
+    let key = if remedies.is_empty() {
+        "doorstep-step"
+    } else {
+        "doorstep-step-with"
+    };
+    Said::new(key)
+        .with("when", Said::new(step.when.key()))
+        .with("course", named::course(step.course))
+        .with(
+            "remedies",
+            remedies
+                .iter()
+                .map(|remedy| named::remedy(remedy))
+                .collect::<Vec<_>>(),
+        )
 }
 
 /// Whether the owner's answer, or work on the whole structure since, says that it was done.

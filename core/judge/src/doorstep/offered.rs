@@ -1,6 +1,5 @@
 //! What was offered, and how it was answered.
 
-use super::advice;
 use super::named;
 use super::record::Record;
 use trade::doorstep::{Line, Tells};
@@ -44,19 +43,20 @@ fn line(record: &Record<'_>, letter: &Letter) -> Line {
     }
 }
 
+/// The course advised for each structure: what it comes to in detail stands in the letter.
 fn summed_up(record: &Record<'_>, letter: &Letter) -> Said {
-    let each = letter.verdicts.iter().map(|verdict| {
-        let said = advice::sentence(verdict);
-        if record.has_several_structures() {
-            Said::new("doorstep-of-structure")
+    let each = letter.verdicts.iter().filter_map(|verdict| {
+        let course = named::course(verdict.main_course()?);
+        Some(if record.has_several_structures() {
+            Said::new("doorstep-offered-for")
                 .with(
                     "structure",
                     named::structure_by_id(record, verdict.structure),
                 )
-                .with("said", said)
+                .with("course", course)
         } else {
-            said
-        }
+            Said::new("doorstep-offered-course").with("course", course)
+        })
     });
     named::sentences(each).unwrap_or_else(|| Said::new("doorstep-no-verdict"))
 }

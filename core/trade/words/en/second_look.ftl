@@ -63,6 +63,8 @@ doorstep-patch-limit =
 
 # --- offers and answers
 doorstep-offered = Letter of { $on }. { $said }
+doorstep-offered-course = { $course }.
+doorstep-offered-for = { $structure }: { $course }.
 doorstep-answered = { $came }, { $on }.
 doorstep-answered-saying = { $came }, { $on }: “{ $words }”
 doorstep-no-answer-yet = No answer so far.

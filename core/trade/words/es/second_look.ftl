@@ -63,6 +63,8 @@ doorstep-patch-limit =
 
 # --- offers and answers
 doorstep-offered = Carta del { $on }. { $said }
+doorstep-offered-course = { $course }.
+doorstep-offered-for = { $structure }: { $course }.
 doorstep-answered = { $came }, el { $on }.
 doorstep-answered-saying = { $came }, el { $on }: “{ $words }”
 doorstep-no-answer-yet = Sin respuesta hasta ahora.
