@@ -7,7 +7,7 @@ use crate::thread::touch::{Touch, touched};
 use std::collections::BTreeSet;
 use trade::catalogue::{Effect, Kind, RemedySize};
 use trade::history::History;
-use trade::ids::{SlopeId, StructureId, VisitId};
+use trade::ids::{PartId, SlopeId, StructureId, VisitId};
 use trade::mark::{Condition, DefectSeen, Mark, NotSeen, Rung, Seen};
 use trade::property::{Part, Slope};
 use trade::stack::Stack;
@@ -106,7 +106,7 @@ impl<'a> AsOf<'a> {
     }
 
     /// The structure's parts by number; those born later are not among them.
-    fn parts(&self) -> Vec<&'a Part> {
+    pub fn parts(&self) -> Vec<&'a Part> {
         let mut parts: Vec<&Part> = self
             .history
             .parts
@@ -280,10 +280,25 @@ impl<'a> AsOf<'a> {
             let here = match work.on {
                 WorkOn::Structure(structure) => structure == stack.structure,
                 WorkOn::Slope(slope) => stack.slope.is_none_or(|own| own == slope),
-                WorkOn::Part(_) => false,
+                WorkOn::Part(part) => self.is_field_at(part, stack.slope),
             };
             here && work.when >= read_on && work.visit != Some(stack.visit) && self.covers(work)
         })
+    }
+
+    /// Whether a part is the covering itself of a slope, or of any where that is not said.
+    fn is_field_at(&self, part: PartId, slope: Option<SlopeId>) -> bool {
+        self.history.part(part).is_some_and(|part| {
+            self.is_field(part) && (slope.is_none() || part.slope.is_none() || part.slope == slope)
+        })
+    }
+
+    /// Whether a part is a field of covering.
+    pub fn is_field(&self, part: &Part) -> bool {
+        self.rules
+            .catalogue
+            .kind(&part.kind)
+            .is_some_and(|kind| kind.clears.contains(&Question::CoveringDone))
     }
 
     /// Whether a work lays a covering or takes one off.

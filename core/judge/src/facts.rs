@@ -8,9 +8,10 @@ use crate::rules::shingles;
 use crate::{faults::Fault, layers};
 use std::collections::{BTreeMap, BTreeSet};
 use trade::answer::Answer;
+use trade::catalogue::StopKey;
 use trade::ids::{PartId, SlopeId};
 use trade::mark::{Extent, Rung, Seen};
-use trade::property::StructureKind;
+use trade::property::{Part, StructureKind};
 use trade::stack::{Covering, Learned, Stack};
 use trade::verdict::{Question, StandsOn};
 use trade::visit::WetWhen;
@@ -112,9 +113,11 @@ pub const IMPLIED: [(Question, Question); 2] = [
 /// All facts of a structure.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Facts {
-    facts: BTreeMap<Question, Fact>,
+    all: BTreeMap<Question, Fact>,
     /// The layers over the structure.
     pub layers: layers::LayerCount,
+    /// Where on the walk each open question is settled here: at the first part that could show it and was not cleared.
+    pub settled_at: BTreeMap<Question, StopKey>,
 }
 
 impl Facts {
@@ -131,26 +134,32 @@ impl Facts {
             .map(|question| (question, resolve(as_of, question, &evidence)))
             .collect();
         settle_counted(&mut facts);
+        let open = Question::ALL
+            .into_iter()
+            .filter(|question| facts[question].answer.is_unknown());
         Self {
-            facts,
+            settled_at: open
+                .filter_map(|question| Some((question, open_stop(as_of, question, &evidence)?)))
+                .collect(),
+            all: facts,
             layers: layers::count(as_of.stacks()),
         }
     }
 
     /// One fact.
     pub fn fact(&self, question: Question) -> &Fact {
-        &self.facts[&question]
+        &self.all[&question]
     }
 
     /// One answer.
     pub fn answer(&self, question: Question) -> Answer {
-        self.facts[&question].answer
+        self.all[&question].answer
     }
 
     /// The answers alone.
     pub fn answers(&self) -> Answers {
         let mut answers = Answers::default();
-        for (&question, fact) in &self.facts {
+        for (&question, fact) in &self.all {
             answers.0[question as usize] = fact.answer;
         }
         answers
@@ -317,6 +326,16 @@ fn from_request(as_of: &AsOf<'_>) -> Option<Evidence> {
     })
 }
 
+/// The answers that a decision goes by: where the caller said what he knows of water, and it is not here, nobody asks again.
+pub fn as_the_caller_said(as_of: &AsOf<'_>, answers: Answers) -> Answers {
+    if as_of.visit.request.leaking.is_unknown() {
+        return answers;
+    }
+    answers
+        .with(Question::WaterComesIn, Answer::No)
+        .unwrap_or(answers)
+}
+
 /// A call names no structure: it is the only one of the visit, else the house, else the first.
 fn is_the_one_meant(as_of: &AsOf<'_>) -> bool {
     let structures = &as_of.visit.structures;
@@ -434,13 +453,36 @@ fn nothing_left_to_look_at(as_of: &AsOf<'_>, question: Question, no: &[Evidence]
         no.iter()
             .any(|one| one.slope.is_none() || one.slope == Some(slope.id))
     });
-    let every_part = as_of.parts_that_show(question).into_iter().all(|part| {
-        no.iter().any(|one| {
-            one.part == Some(part.id)
-                || one.part.is_none() && (one.slope.is_none() || one.slope == part.slope)
-        })
-    });
+    let every_part = as_of
+        .parts_that_show(question)
+        .into_iter()
+        .all(|part| is_cleared(part, no));
     every_slope && every_part
+}
+
+fn is_cleared(part: &Part, no: &[Evidence]) -> bool {
+    no.iter().any(|one| {
+        one.part == Some(part.id)
+            || one.part.is_none() && (one.slope.is_none() || one.slope == part.slope)
+    })
+}
+
+/// The stop of the first part that could show a question and was not cleared of it; `None` where no such part is known.
+fn open_stop(as_of: &AsOf<'_>, question: Question, evidence: &[Evidence]) -> Option<StopKey> {
+    let no: Vec<Evidence> = evidence
+        .iter()
+        .filter(|one| one.question == question && one.answer.is_no())
+        .cloned()
+        .collect();
+    let stops = as_of.rules.catalogue.stops();
+    as_of
+        .parts_that_show(question)
+        .into_iter()
+        .filter(|part| !is_cleared(part, &no))
+        .filter_map(|part| as_of.rules.catalogue.kind(&part.kind))
+        .map(|kind| &kind.stop)
+        .min_by_key(|key| stops.iter().position(|stop| &stop.key == *key))
+        .cloned()
 }
 
 /// Counted from the record itself: no more patches are known than these.

@@ -155,19 +155,23 @@ impl Fault<'_> {
         )
     }
 
-    /// What holds it for weeks, as the catalogue has it.
+    /// What holds it for weeks, as the catalogue has it: a cover before a seal.
     pub fn stopgap(&self, catalogue: &Catalogue) -> Option<RemedyKey> {
-        self.defect?
+        let holds: Vec<&RemedyKey> = self
+            .defect?
             .remedies
             .iter()
             .filter(|treats| treats.fits(&self.part.kind))
             .filter(|treats| matches!(treats.effect, Effect::BuysTime { .. }))
-            .find(|treats| {
-                catalogue
-                    .remedy(&treats.remedy)
-                    .is_some_and(|remedy| remedy.size == RemedySize::MakeSafe)
-            })
-            .map(|treats| treats.remedy.clone())
+            .map(|treats| &treats.remedy)
+            .collect();
+        let of_size = |size: RemedySize| {
+            holds
+                .iter()
+                .find(|remedy| size_of(catalogue, Some(remedy)) == size)
+                .map(|remedy| (*remedy).clone())
+        };
+        of_size(RemedySize::MakeSafe).or_else(|| of_size(RemedySize::Upkeep))
     }
 }
 

@@ -6,10 +6,36 @@
 
 use crate::course::{Situation, course_and_owed};
 use crate::facts::{Answers, IMPLIED};
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use trade::answer::Answer;
-use trade::catalogue::Catalogue;
+use trade::catalogue::{Catalogue, StopKey};
 use trade::verdict::{Course, LookAt, NextLook, Question};
+
+/// Where on the walk a question is settled.
+#[derive(Clone, Copy, Debug)]
+pub struct Walk<'a> {
+    /// The stops, and the kinds of part that settle each question.
+    pub catalogue: &'a Catalogue,
+    /// Where on this structure, where that is known better.
+    pub settled_at: &'a BTreeMap<Question, StopKey>,
+}
+
+impl Walk<'_> {
+    /// The stop at which a question is settled; `None` where it is asked of a maker, an engineer or the owner.
+    pub fn stop(&self, question: Question) -> Option<&StopKey> {
+        self.settled_at
+            .get(&question)
+            .or_else(|| self.catalogue.stop_for(question))
+    }
+
+    /// Its place in the order of the walk; after all stops where there is none.
+    fn place(&self, question: Question) -> usize {
+        let stops = self.catalogue.stops();
+        self.stop(question)
+            .and_then(|key| stops.iter().position(|stop| &stop.key == key))
+            .unwrap_or(stops.len())
+    }
+}
 
 /// One supposed answer.
 pub type Supposed = (Question, Answer);
@@ -19,11 +45,7 @@ pub type Supposed = (Question, Answer);
 pub type Cost = (usize, bool, usize, Vec<usize>, Vec<Supposed>);
 
 /// The cheapest set of unseen facts that can turn the main course; `None` where no answer can.
-pub fn next_look(
-    situation: &Situation,
-    answers: &Answers,
-    catalogue: &Catalogue,
-) -> Option<NextLook> {
+pub fn next_look(situation: &Situation, answers: &Answers, walk: &Walk<'_>) -> Option<NextLook> {
     let (now, owed) = course_and_owed(situation, answers);
     let mut level = vec![Supposing {
         answers: *answers,
@@ -35,10 +57,10 @@ pub fn next_look(
         let cheapest = turned
             .into_iter()
             .map(|(looks, turns_to)| (looks.supposed(), turns_to))
-            .min_by_key(|(supposed, turns_to)| cost(supposed, *turns_to, catalogue));
+            .min_by_key(|(supposed, turns_to)| cost(supposed, *turns_to, walk));
         if let Some((supposed, turns_to)) = cheapest {
             return Some(NextLook {
-                looks: looks_at(&supposed, catalogue),
+                looks: looks_at(&supposed, walk),
                 turns_to,
             });
         }
@@ -48,10 +70,10 @@ pub fn next_look(
 }
 
 /// What a set of looks costs.
-pub fn cost(supposed: &BTreeSet<Supposed>, turns_to: Course, catalogue: &Catalogue) -> Cost {
+pub fn cost(supposed: &BTreeSet<Supposed>, turns_to: Course, walk: &Walk<'_>) -> Cost {
     let mut stops: Vec<usize> = supposed
         .iter()
-        .map(|(question, _)| place_on_walk(*question, catalogue))
+        .map(|(question, _)| walk.place(*question))
         .collect();
     stops.sort_unstable();
     stops.dedup();
@@ -64,24 +86,16 @@ pub fn cost(supposed: &BTreeSet<Supposed>, turns_to: Course, catalogue: &Catalog
     )
 }
 
-fn place_on_walk(question: Question, catalogue: &Catalogue) -> usize {
-    let stops = catalogue.stops();
-    catalogue
-        .stop_for(question)
-        .and_then(|key| stops.iter().position(|stop| &stop.key == key))
-        .unwrap_or(stops.len())
-}
-
-fn looks_at(supposed: &BTreeSet<Supposed>, catalogue: &Catalogue) -> Vec<LookAt> {
+fn looks_at(supposed: &BTreeSet<Supposed>, walk: &Walk<'_>) -> Vec<LookAt> {
     let mut looks: Vec<LookAt> = supposed
         .iter()
         .map(|(question, answer)| LookAt {
             question: *question,
-            stop: catalogue.stop_for(*question).cloned(),
+            stop: walk.stop(*question).cloned(),
             answer: *answer,
         })
         .collect();
-    looks.sort_by_key(|look| (place_on_walk(look.question, catalogue), look.question));
+    looks.sort_by_key(|look| (walk.place(look.question), look.question));
     looks
 }
 

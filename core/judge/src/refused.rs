@@ -9,6 +9,8 @@ use trade::words::Said;
 
 /// The remedy that is sold as a repair and is none.
 const SEALANT: &str = "sealant";
+/// The remedy that lays a new covering over the old one.
+const RECOVER: &str = "recover";
 
 /// All that is not offered.
 pub fn refused(case: &Case<'_>, decision: &Decision) -> Vec<Refused> {
@@ -46,16 +48,22 @@ fn repair(case: &Case<'_>, decision: &Decision) -> Option<Refused> {
     })
 }
 
-/// A re-cover, where it is forbidden, or where a new covering is due and judgement is against it.
+/// A re-cover: where a new covering is due, where the caller asked for it, or where a repair is done on as many layers as
+/// may lie.
 fn recover_whole(case: &Case<'_>, decision: &Decision) -> Option<Refused> {
-    let due = match decision.course {
-        Course::TearOff => true,
-        Course::Repair | Course::Maintain | Course::Leave => false,
-        _ => return None,
-    };
+    let asked = case.as_of.visit.request.asks.iter().any(|ask| {
+        ask.remedy
+            .as_ref()
+            .is_some_and(|remedy| remedy.as_str() == RECOVER)
+    });
+    let due = decision.course == Course::TearOff;
+    let over_layers = decision.course == Course::Repair && recover::layers(case).is_some();
+    if decision.course == Course::Recover || !(due || asked || over_layers) {
+        return None;
+    }
     let bars = recover::forbidden(case);
     let forbidden = !bars.is_empty();
-    (forbidden || due).then(|| Refused {
+    Some(Refused {
         course: Course::Recover,
         narrowed: Narrowed::Whole,
         forbidden,

@@ -8,7 +8,6 @@ use crate::installer::{self, Recent};
 use crate::profile;
 use trade::catalogue::RemedySize;
 use trade::mark::Rung;
-use trade::verdict::Question;
 use trade::work::By;
 
 /// Reads the situation.
@@ -49,22 +48,15 @@ fn water(faults: &[Fault<'_>]) -> Water {
 
 /// Wear that a new covering alone cures, or a field in a bad way for no named fault.
 fn field_worn(as_of: &AsOf<'_>, faults: &[Fault<'_>]) -> bool {
-    let is_field = |fault: &Fault<'_>| {
-        fault
-            .kind
-            .is_some_and(|kind| kind.clears.contains(&Question::CoveringDone))
-    };
     let unnamed = as_of.standing.iter().any(|standing| {
         standing.rung >= Rung::Failing
             && standing.defects.is_empty()
-            && standing
-                .kind
-                .is_some_and(|kind| kind.clears.contains(&Question::CoveringDone))
+            && as_of.is_field(standing.part)
     });
     unnamed
         || faults
             .iter()
-            .any(|fault| is_field(fault) && fault.size == RemedySize::Covering)
+            .any(|fault| as_of.is_field(fault.part) && fault.size == RemedySize::Covering)
 }
 
 /// Another's recent roof, and nobody asked for a repair of it by name.

@@ -6,7 +6,7 @@ use crate::faults::Fault;
 use crate::rules::{Case, Completed, Found, Rule, against, needed, reason, recover, waits};
 use crate::why;
 use jiff::{Span, civil::Date};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use trade::ids::PartId;
 use trade::mark::Rung;
 use trade::verdict::{
@@ -59,6 +59,9 @@ pub fn steps(
     steps.extend(referrals(case, &found));
     let left = share_out(&mut steps, found);
     waits::settle(case, &mut steps);
+    for step in &mut steps {
+        step.reasons = said_once(std::mem::take(&mut step.reasons));
+    }
     steps.sort_by_key(|step| (step.when, rank(step.course)));
     (steps, left)
 }
@@ -81,29 +84,22 @@ fn rank(course: Course) -> u8 {
 /// cover, and where all is sound or small there is nothing to cover.
 fn make_safe(case: &Case<'_>, course: Course, today: Date) -> Option<Step> {
     let small = matches!(course, Course::Leave | Course::Maintain);
+    let water = case.answers.get(Question::WaterComesIn).is_yes();
     let urgent: Vec<&Fault<'_>> = case
         .faults
         .iter()
-        .filter(|fault| fault.is_urgent() && !fault.is_upkeep())
+        .filter(|fault| fault.is_urgent() || water && fault.lets_water_in())
+        .filter(|fault| !fault.is_upkeep())
         .collect();
     let reasons = why::make_safe(case);
     if urgent.is_empty() && (small || reasons.is_empty()) {
         return None;
     }
-    let catalogue = case.as_of.rules.catalogue;
-    let tasks = urgent
-        .iter()
-        .map(|fault| Task {
-            part: fault.part.id,
-            remedy: fault.stopgap(catalogue),
-            trade: None,
-        })
-        .collect();
     let weeks = i64::from(case.as_of.rules.policy.make_safe_weeks);
     Some(Step {
         when: When::Now,
         course: Course::MakeSafe,
-        tasks: each_once(tasks),
+        tasks: stopgaps(case, &urgent),
         until: today.checked_add(Span::new().weeks(weeks)).ok(),
         reasons: if reasons.is_empty() {
             vec![why::urgent(&urgent)]
@@ -111,6 +107,30 @@ fn make_safe(case: &Case<'_>, course: Course, today: Date) -> Option<Step> {
             reasons
         },
     })
+}
+
+/// What holds each part for weeks; a part whose other fault has a stopgap needs no more.
+fn stopgaps(case: &Case<'_>, urgent: &[&Fault<'_>]) -> Vec<Task> {
+    let catalogue = case.as_of.rules.catalogue;
+    let tasks: Vec<Task> = urgent
+        .iter()
+        .map(|fault| Task {
+            part: fault.part.id,
+            remedy: fault.stopgap(catalogue),
+            trade: None,
+        })
+        .collect();
+    let held = |part: PartId| {
+        tasks
+            .iter()
+            .any(|task| task.part == part && task.remedy.is_some())
+    };
+    let needed = tasks
+        .iter()
+        .filter(|task| task.remedy.is_some() || !held(task.part))
+        .cloned()
+        .collect();
+    each_once(needed)
 }
 
 fn new_covering(case: &Case<'_>, decision: &Decision, covering: &NewCovering<'_>) -> Step {
@@ -324,11 +344,12 @@ fn referrals(case: &Case<'_>, found: &[Found]) -> Vec<Step> {
         step.reasons.push(why::fault(fault));
     }
     for (trade, part) in too_low(case, found) {
-        trades
+        let step = trades
             .entry(Some(trade))
-            .or_insert_with(|| refer(When::Later))
-            .tasks
-            .push(for_trade(part, trade));
+            .or_insert_with(|| refer(When::Later));
+        if step.tasks.iter().all(|task| task.part != part) {
+            step.tasks.push(for_trade(part, trade));
+        }
     }
     for (question, trade) in STOPPED_BY {
         let Some(why) = why::stopped(case, question) else {
@@ -337,9 +358,11 @@ fn referrals(case: &Case<'_>, found: &[Found]) -> Vec<Step> {
         let step = trades
             .entry(Some(trade))
             .or_insert_with(|| refer(When::ThisSeason));
-        let parts = case.facts.fact(question).parts();
-        step.tasks
-            .extend(parts.into_iter().map(|part| for_trade(part, trade)));
+        for part in parts_of(case, question) {
+            if step.tasks.iter().all(|task| task.part != part) {
+                step.tasks.push(for_trade(part, trade));
+            }
+        }
         step.reasons.push(why);
     }
     trades
@@ -348,6 +371,23 @@ fn referrals(case: &Case<'_>, found: &[Found]) -> Vec<Step> {
             tasks: each_once(step.tasks),
             ..step
         })
+        .collect()
+}
+
+/// The parts that a fact speaks of; where a reading of layers gave it, the fields there.
+fn parts_of(case: &Case<'_>, question: Question) -> BTreeSet<PartId> {
+    let fact = case.facts.fact(question);
+    let named = fact.parts();
+    if !named.is_empty() {
+        return named;
+    }
+    let slopes = fact.slopes();
+    case.as_of
+        .parts()
+        .into_iter()
+        .filter(|part| case.as_of.is_field(part))
+        .filter(|part| slopes.is_empty() || part.slope.is_some_and(|slope| slopes.contains(&slope)))
+        .map(|part| part.id)
         .collect()
 }
 
@@ -429,6 +469,24 @@ fn records(faults: &[&Fault<'_>]) -> Vec<StandsOn> {
         .iter()
         .map(|fault| StandsOn::Mark(fault.mark.id))
         .collect()
+}
+
+/// Reasons that say the same become one, which stands on the records of all.
+fn said_once(reasons: Vec<Reason>) -> Vec<Reason> {
+    let mut kept: Vec<Reason> = Vec::new();
+    for one in reasons {
+        let same = kept.iter_mut().find(|known| {
+            (&known.says, &known.source, known.strength) == (&one.says, &one.source, one.strength)
+        });
+        match same {
+            Some(known) => {
+                let all = known.stands_on.iter().chain(&one.stands_on).copied();
+                *known = known.clone().on(all.collect());
+            }
+            None => kept.push(one),
+        }
+    }
+    kept
 }
 
 fn each_once(tasks: Vec<Task>) -> Vec<Task> {

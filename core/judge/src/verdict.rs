@@ -1,13 +1,14 @@
 //! What to do with a structure: its steps in order of time, why, what is refused, and how far that reaches.
 
 use crate::as_of::AsOf;
-use crate::facts::Facts;
+use crate::facts::{Facts, as_the_caller_said};
+use crate::next_look::{Walk, next_look};
 use crate::rules::{Case, found, limits, safety};
-use crate::{Rules, course, faults, next_look, refused, situation, steps};
+use crate::{Rules, course, faults, refused, situation, steps};
 use jiff::civil::Date;
 use trade::history::History;
 use trade::ids::{StructureId, VisitId};
-use trade::verdict::{Question, Verdict};
+use trade::verdict::Verdict;
 
 /// Judges one structure as of one visit.
 ///
@@ -49,12 +50,16 @@ fn judge(as_of: &AsOf<'_>, today: Date) -> Verdict {
     let case = Case {
         as_of,
         faults: &faults,
-        answers: facts.answers(),
+        answers: as_the_caller_said(as_of, facts.answers()),
         facts: &facts,
         situation,
     };
     let decision = course::decide(&case.situation, &case.answers);
     let (steps, left) = steps::steps(&case, &decision, found::about_parts(&case), today);
+    let walk = Walk {
+        catalogue: as_of.rules.catalogue,
+        settled_at: &facts.settled_at,
+    };
     let mut limits = limits::limits(&case, &decision);
     limits.extend(left.into_iter().map(|found| found.reason));
     Verdict {
@@ -62,19 +67,10 @@ fn judge(as_of: &AsOf<'_>, today: Date) -> Verdict {
         on: today,
         refused: refused::refused(&case, &decision),
         unseen: as_of.unseen.iter().map(|part| part.id).collect(),
-        unknown: owed(&case, decision.owed),
-        next_look: next_look::next_look(&case.situation, &case.answers, as_of.rules.catalogue),
+        unknown: decision.owed,
+        next_look: next_look(&case.situation, &case.answers, &walk),
         cautions: safety::cautions(&case, &steps),
         steps,
         limits,
     }
-}
-
-/// The questions that the verdict turned on and nobody has answered. Whether water comes in was answered as well as it
-/// can be where the caller said that it does not.
-fn owed(case: &Case<'_>, mut owed: Vec<Question>) -> Vec<Question> {
-    if case.as_of.visit.request.leaking.is_no() {
-        owed.retain(|question| *question != Question::WaterComesIn);
-    }
-    owed
 }

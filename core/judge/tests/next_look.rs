@@ -7,17 +7,27 @@
 
 use judge::course::{Allowed, Needs, Sight, Situation, Water, course_and_owed};
 use judge::facts::Answers;
-use judge::next_look::{Cost, Supposed, cost, next_look};
+use judge::next_look::{Cost, Supposed, Walk, cost, next_look};
 use proptest::prelude::*;
 use proptest::sample::subsequence;
 use proptest::test_runner::{Config, TestRunner};
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use trade::answer::Answer;
-use trade::catalogue::Catalogue;
+use trade::catalogue::{Catalogue, StopKey};
 use trade::verdict::{Course, LookAt, Question};
 
 const CASES: u32 = 1_000;
 const MOST_UNKNOWNS: usize = 12;
+
+static NOWHERE_BETTER: BTreeMap<Question, StopKey> = BTreeMap::new();
+
+/// The walk as the catalogue has it.
+fn walk() -> Walk<'static> {
+    Walk {
+        catalogue: Catalogue::standard(),
+        settled_at: &NOWHERE_BETTER,
+    }
+}
 
 /// Every way to answer some of the unknown questions; the rest stay unknown.
 fn brute_force(
@@ -25,7 +35,7 @@ fn brute_force(
     answers: &Answers,
     unknown: &[Question],
 ) -> Option<(Cost, BTreeSet<Supposed>, Course)> {
-    let catalogue = Catalogue::standard();
+    let walk = walk();
     let (now, _) = course_and_owed(situation, answers);
     let ways = 3_u64.pow(u32::try_from(unknown.len()).unwrap());
     let mut best: Option<(Cost, BTreeSet<Supposed>, Course)> = None;
@@ -50,7 +60,7 @@ fn brute_force(
             continue;
         }
         let supposed: BTreeSet<Supposed> = supposed.into_iter().collect();
-        let price = cost(&supposed, course, catalogue);
+        let price = cost(&supposed, course, &walk);
         if best.as_ref().is_none_or(|(least, ..)| price < *least) {
             best = Some((price, supposed, course));
         }
@@ -172,7 +182,7 @@ fn near_a_recover() -> impl Strategy<Value = (Situation, Answers)> {
 
 #[test]
 fn equals_brute_force_over_all_answers() {
-    let catalogue = Catalogue::standard();
+    let walk = walk();
     let mut runner = TestRunner::new(Config {
         cases: CASES,
         failure_persistence: None,
@@ -184,7 +194,7 @@ fn equals_brute_force_over_all_answers() {
     let tally = std::cell::RefCell::new((&mut turned, &mut of_several));
     runner
         .run(&cases, |(situation, answers)| {
-            let found = next_look(&situation, &answers, catalogue);
+            let found = next_look(&situation, &answers, &walk);
             let expected = brute_force(&situation, &answers, &unknown(&answers));
             match (&found, &expected) {
                 (None, None) => {}
@@ -196,7 +206,7 @@ fn equals_brute_force_over_all_answers() {
                         .map(|look| (look.question, look.answer))
                         .collect();
                     prop_assert_eq!(&looks, supposed);
-                    prop_assert_eq!(&cost(&looks, found.turns_to, catalogue), price);
+                    prop_assert_eq!(&cost(&looks, found.turns_to, &walk), price);
                     let mut tally = tally.borrow_mut();
                     *tally.0 += 1;
                     *tally.1 += u32::from(looks.len() > 1);
@@ -263,12 +273,7 @@ fn one_look_that_turns_a_repair() {
         water: Water::WayInFound,
         ..sound()
     };
-    let found = next_look(
-        &situation,
-        &all_no_but(&[Question::Brittle]),
-        Catalogue::standard(),
-    )
-    .unwrap();
+    let found = next_look(&situation, &all_no_but(&[Question::Brittle]), &walk()).unwrap();
     assert_eq!(found.looks, [look(Question::Brittle, Answer::Yes)]);
     // All else is known to allow it and the firm sells it, so a new covering goes over the old one.
     assert_eq!(found.turns_to, Course::Recover);
@@ -285,7 +290,7 @@ fn several_looks_at_once_where_one_alone_turns_nothing() {
     ])
     .with(Question::CoveringDone, Answer::Yes)
     .unwrap();
-    let found = next_look(&sound(), &answers, Catalogue::standard()).unwrap();
+    let found = next_look(&sound(), &answers, &walk()).unwrap();
     let expected = unknown.map(|question| look(question, Answer::No));
     assert_eq!(found.looks, expected);
     assert_eq!(found.turns_to, Course::Recover);
@@ -293,10 +298,7 @@ fn several_looks_at_once_where_one_alone_turns_nothing() {
 
 #[test]
 fn nothing_turns_what_is_settled() {
-    assert_eq!(
-        next_look(&sound(), &all_no_but(&[]), Catalogue::standard()),
-        None
-    );
+    assert_eq!(next_look(&sound(), &all_no_but(&[]), &walk()), None);
     // Two layers, done: neither the maker's word nor the frame can turn that.
     let answers = all_no_but(&[
         Question::TwoLayers,
@@ -309,5 +311,5 @@ fn nothing_turns_what_is_settled() {
     .unwrap()
     .with(Question::CoveringDone, Answer::Yes)
     .unwrap();
-    assert_eq!(next_look(&sound(), &answers, Catalogue::standard()), None);
+    assert_eq!(next_look(&sound(), &answers, &walk()), None);
 }

@@ -2,9 +2,10 @@
 
 use super::sections::{Irc, document};
 use super::{Case, Completed, Rule, reason};
-use crate::as_of::{AsOf, Standing};
+use crate::as_of::AsOf;
 use crate::course::{Decision, Sight};
 use crate::{installer, profile};
+use trade::property::{Part, StructureKind};
 use trade::verdict::{Course, Question, Reason, Source, StandsOn, Strength};
 use trade::visit::{Scope, WetWhen};
 use trade::words::Said;
@@ -64,7 +65,7 @@ fn slopes_not_seen(case: &Case<'_>, _: &Decision) -> Option<Reason> {
                 standing.part.slope == Some(slope.id)
                     && standing.now
                     && standing.seen.is_close()
-                    && is_field(standing)
+                    && case.as_of.is_field(standing.part)
             })
         })
         .map(|slope| Said::verbatim(slope.letter.to_string()))
@@ -80,12 +81,6 @@ fn slopes_not_seen(case: &Case<'_>, _: &Decision) -> Option<Reason> {
     })
 }
 
-fn is_field(standing: &Standing<'_>) -> bool {
-    standing
-        .kind
-        .is_some_and(|kind| kind.clears.contains(&Question::CoveringDone))
-}
-
 /// Findings of an earlier visit at parts that were not seen again.
 fn earlier_look(case: &Case<'_>, _: &Decision) -> Option<Reason> {
     let earlier: Vec<StandsOn> = case
@@ -98,14 +93,26 @@ fn earlier_look(case: &Case<'_>, _: &Decision) -> Option<Reason> {
         .then(|| reason(Rule::LimitEarlierLook, Source::Evidence, Strength::Advises).on(earlier))
 }
 
+/// Only a house is taken to have an attic, or a structure of which some part of one is recorded.
 fn attic_not_seen(case: &Case<'_>, _: &Decision) -> Option<Reason> {
-    let seen = case.as_of.standing.iter().any(|standing| {
-        standing.now
-            && standing
-                .kind
-                .is_some_and(|kind| kind.stop.as_str() == "attic")
-    });
-    (case.situation.sight == Sight::Close && !seen).then(|| {
+    let as_of = case.as_of;
+    let in_attic = |part: &Part| {
+        as_of
+            .rules
+            .catalogue
+            .kind(&part.kind)
+            .is_some_and(|kind| kind.stop.as_str() == "attic")
+    };
+    let is_house = as_of
+        .history
+        .structure(as_of.structure)
+        .is_some_and(|structure| structure.kind == StructureKind::House);
+    let has_one = is_house || as_of.parts().into_iter().any(in_attic);
+    let seen = as_of
+        .standing
+        .iter()
+        .any(|standing| standing.now && in_attic(standing.part));
+    (has_one && case.situation.sight == Sight::Close && !seen).then(|| {
         reason(Rule::LimitAtticNotSeen, Source::Evidence, Strength::Advises).on(vec![case.visit()])
     })
 }

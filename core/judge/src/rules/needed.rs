@@ -2,13 +2,15 @@
 
 use super::sections::Irc;
 use super::{Case, Completed, Rule, found, reason, shingles};
+use std::collections::BTreeMap;
 use trade::answer::Answer;
 use trade::firm::Edition;
 use trade::ids::SlopeId;
 use trade::mark::MeasureOf;
 use trade::property::{Slope, StructureKind};
-use trade::units::Length;
+use trade::units::{Length, Pitch};
 use trade::verdict::{Course, Reason, Source, Strength};
+use trade::words::Said;
 
 /// What a new covering needs on some slopes.
 pub fn of_covering(case: &Case<'_>, course: Course, slopes: &[&Slope]) -> Vec<Reason> {
@@ -29,22 +31,26 @@ pub fn of_covering(case: &Case<'_>, course: Course, slopes: &[&Slope]) -> Vec<Re
     needed
 }
 
-fn doubled_underlayment<'a>(
-    case: &'a Case<'_>,
-    slopes: &'a [&Slope],
-) -> impl Iterator<Item = Reason> + 'a {
-    slopes.iter().filter_map(|slope| {
-        let pitch = slope.pitch.as_ref()?.value;
-        shingles::needs_doubled_underlayment(pitch).then(|| {
+/// One reason for each pitch.
+fn doubled_underlayment(case: &Case<'_>, slopes: &[&Slope]) -> Vec<Reason> {
+    let mut low: BTreeMap<Pitch, Vec<Said>> = BTreeMap::new();
+    for slope in slopes {
+        let pitch = slope.pitch.as_ref().map(|pitch| pitch.value);
+        if let Some(pitch) = pitch.filter(|pitch| shingles::needs_doubled_underlayment(*pitch)) {
+            low.entry(pitch).or_default().push(letter(slope));
+        }
+    }
+    low.into_iter()
+        .map(|(pitch, slopes)| {
             reason(
                 Rule::UnderlaymentDoubled,
                 case.code(Irc::Underlayment),
                 Strength::Requires,
             )
-            .with("slope", slope.letter.to_string())
+            .with("slopes", slopes)
             .with("pitch", pitch)
         })
-    })
+        .collect()
 }
 
 /// Detached structures without heated floor area are excepted (a code handout); whether a detached garage is heated is
@@ -61,35 +67,53 @@ fn ice_barrier(case: &Case<'_>, slopes: &[&Slope]) -> Vec<Reason> {
             )
         });
     match case.as_of.rules.profile.ice_barrier {
-        _ if detached => Vec::new(),
-        Answer::No => Vec::new(),
-        Answer::Unknown => vec![reason(
+        Answer::Yes if !detached => ice_barrier_reaches(case, slopes),
+        Answer::Unknown if !detached => vec![reason(
             Rule::IceBarrierUnknown,
             case.code(Irc::IceBarrier),
             Strength::Advises,
         )],
-        Answer::Yes => slopes
-            .iter()
-            .map(|slope| ice_barrier_on(case, slope))
-            .collect(),
+        _ => Vec::new(),
     }
 }
 
-fn ice_barrier_on(case: &Case<'_>, slope: &Slope) -> Reason {
-    let source = case.code(Irc::IceBarrier);
-    let letter = slope.letter.to_string();
-    match (overhang_of(case, slope.id), slope.pitch.as_ref()) {
-        (Some(overhang), Some(pitch)) => {
-            let edition = case.as_of.rules.profile.edition;
-            let reach = shingles::ice_barrier_along_slope(overhang, pitch.value, edition);
-            reason(Rule::IceBarrier, source, Strength::Requires)
-                .with("slope", letter)
-                .with("reach", reach)
-        }
-        _ => reason(Rule::IceBarrierUnmeasured, source, Strength::Requires)
-            .with("slope", letter)
-            .with("inside", shingles::ICE_BARRIER_INSIDE),
+/// One reason for each reach, and one for the slopes that were not measured.
+fn ice_barrier_reaches(case: &Case<'_>, slopes: &[&Slope]) -> Vec<Reason> {
+    let mut reaches: BTreeMap<Option<Length>, Vec<Said>> = BTreeMap::new();
+    for slope in slopes {
+        reaches
+            .entry(ice_barrier_on(case, slope))
+            .or_default()
+            .push(letter(slope));
     }
+    let source = case.code(Irc::IceBarrier);
+    reaches
+        .into_iter()
+        .map(|(reach, slopes)| match reach {
+            Some(reach) => reason(Rule::IceBarrier, source.clone(), Strength::Requires)
+                .with("slopes", slopes)
+                .with("reach", reach),
+            None => reason(
+                Rule::IceBarrierUnmeasured,
+                source.clone(),
+                Strength::Requires,
+            )
+            .with("slopes", slopes)
+            .with("inside", shingles::ICE_BARRIER_INSIDE),
+        })
+        .collect()
+}
+
+/// How far up a slope it reaches, where overhang and pitch were measured.
+fn ice_barrier_on(case: &Case<'_>, slope: &Slope) -> Option<Length> {
+    let overhang = overhang_of(case, slope.id)?;
+    let pitch = slope.pitch.as_ref()?.value;
+    let edition = case.as_of.rules.profile.edition;
+    Some(shingles::ice_barrier_along_slope(overhang, pitch, edition))
+}
+
+fn letter(slope: &Slope) -> Said {
+    Said::verbatim(slope.letter.to_string())
 }
 
 fn overhang_of(case: &Case<'_>, slope: SlopeId) -> Option<Length> {

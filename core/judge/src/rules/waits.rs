@@ -1,6 +1,8 @@
 //! Our work waits where it depends on another trade's.
 
 use super::{Case, Completed, Rule, reason};
+use std::collections::BTreeSet;
+use trade::catalogue::CoveredAnew;
 use trade::ids::{PartId, SlopeId};
 use trade::verdict::{Course, LicensedTrade, Reason, Source, Step, Strength};
 use trade::words::Said;
@@ -30,17 +32,35 @@ fn waits_for(trade: LicensedTrade) -> Reason {
         .with("trade", Said::new(format!("{}.who", trade.key())))
 }
 
-/// A cover for weeks waits for nobody.
+/// A cover for weeks waits for nobody; a new covering waits for whoever clears asbestos, vermiculite or the frame.
 fn waits(case: &Case<'_>, ours: &Step, theirs: &Step, trade: LicensedTrade) -> bool {
-    let works = matches!(
-        ours.course,
-        Course::Repair | Course::Recover | Course::TearOff | Course::Maintain
-    );
-    works && (stops_everything(trade) || share_a_place(case, ours, theirs))
+    let covers = matches!(ours.course, Course::Recover | Course::TearOff);
+    let works = covers || matches!(ours.course, Course::Repair | Course::Maintain);
+    let under_it_all = matches!(trade, LicensedTrade::Asbestos | LicensedTrade::Structural);
+    works
+        && (covers && under_it_all
+            || share_a_place(case, ours, theirs)
+            || trade == LicensedTrade::Asbestos && is_among_its_shingles(case, ours, theirs))
 }
 
-fn stops_everything(trade: LicensedTrade) -> bool {
-    matches!(trade, LicensedTrade::Asbestos | LicensedTrade::Structural)
+/// Work among shingles of a slope whose own covering may hold asbestos.
+fn is_among_its_shingles(case: &Case<'_>, ours: &Step, theirs: &Step) -> bool {
+    let part = |id| case.as_of.history.part(id);
+    let suspect: BTreeSet<Option<SlopeId>> = theirs
+        .tasks
+        .iter()
+        .filter_map(|task| part(task.part))
+        .filter(|part| case.as_of.is_field(part))
+        .map(|part| part.slope)
+        .collect();
+    ours.tasks
+        .iter()
+        .filter_map(|task| part(task.part))
+        .any(|part| {
+            let kind = case.as_of.rules.catalogue.kind(&part.kind);
+            suspect.contains(&part.slope)
+                && kind.is_some_and(|kind| kind.covered_anew != CoveredAnew::Stays)
+        })
 }
 
 fn share_a_place(case: &Case<'_>, ours: &Step, theirs: &Step) -> bool {

@@ -72,9 +72,9 @@ reason-nails = Each shingle needs at least { $nails } nails in the nailing line,
 # --- what a new covering needs here
 reason-all-layers-off = All old layers come off, down to the deck.
 reason-underlayment-low = On a slope below 4:12 the underlayment is laid double.
-reason-underlayment-doubled = Slope { $slope } rises { $pitch }. On so low a slope the underlayment is laid double.
-reason-ice-barrier = On slope { $slope } the ice barrier must reach { $reach } up from the edge, measured along the slope.
-reason-ice-barrier-unmeasured = On slope { $slope } an ice barrier must reach at least { $inside } inside the wall below. How far that is up the slope depends on pitch and overhang, which are still to be measured.
+reason-underlayment-doubled = Slope { $slopes }: the roof rises { $pitch } there. On so low a slope the underlayment is laid double.
+reason-ice-barrier = Slope { $slopes }: the ice barrier must reach { $reach } up from the edge, measured along the slope.
+reason-ice-barrier-unmeasured = Slope { $slopes }: an ice barrier must reach at least { $inside } inside the wall below. How far that is up the slope depends on pitch and overhang, which are still to be measured.
 reason-ice-barrier-missing = Here the code asks for an ice barrier from the edge to at least { $inside } inside the wall below.
 reason-ice-barrier-unknown = Whether an ice barrier is called for here is for the building department to say.
 reason-cricket = The chimney is { $width } wide. Behind one wider than 30" the roof needs a small saddle to turn the water aside, here { $height } high.

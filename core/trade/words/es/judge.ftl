@@ -72,9 +72,9 @@ reason-nails = Cada teja necesita al menos { $nails } clavos en la línea de cla
 # --- what a new covering needs here
 reason-all-layers-off = Se quitan todas las capas viejas, hasta llegar al tablero.
 reason-underlayment-low = Con una pendiente menor de 4:12, la membrana se pone doble.
-reason-underlayment-doubled = La vertiente { $slope } tiene pendiente { $pitch }. Con tan poca pendiente, la membrana se pone doble.
-reason-ice-barrier = En la vertiente { $slope }, la barrera contra hielo debe subir { $reach } desde el borde, medidos a lo largo de la pendiente.
-reason-ice-barrier-unmeasured = En la vertiente { $slope }, la barrera contra hielo debe llegar al menos { $inside } hacia adentro de la pared de abajo. Cuánto es eso pendiente arriba depende de la pendiente y del voladizo, que falta medir.
+reason-underlayment-doubled = Vertiente { $slopes }: ahí el techo tiene pendiente { $pitch }. Con tan poca pendiente, la membrana se pone doble.
+reason-ice-barrier = Vertiente { $slopes }: la barrera contra hielo debe subir { $reach } desde el borde, medidos a lo largo de la pendiente.
+reason-ice-barrier-unmeasured = Vertiente { $slopes }: la barrera contra hielo debe llegar al menos { $inside } hacia adentro de la pared de abajo. Cuánto es eso pendiente arriba depende de la pendiente y del voladizo, que falta medir.
 reason-ice-barrier-missing = Aquí el código pide una barrera contra hielo desde el borde hasta al menos { $inside } hacia adentro de la pared de abajo.
 reason-ice-barrier-unknown = Si aquí se exige una barrera contra hielo lo dice el departamento de construcción.
 reason-cricket = La chimenea mide { $width } de ancho. Detrás de una de más de 30" el techo necesita un techito de dos caídas que desvíe el agua, aquí de { $height } de alto.
