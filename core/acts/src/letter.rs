@@ -77,7 +77,7 @@ pub fn draw(
     };
     let drawn = Drawn {
         pdf: ::letter::pdf(&content, &pictures)?,
-        html: ::letter::html(&content, &pictures)?,
+        html: ::letter::html(&content, &pictures),
         text: ::letter::text(&content),
     };
     Ok((judged, drawn))

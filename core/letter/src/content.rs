@@ -321,10 +321,13 @@ impl Content {
 
     /// Every picture, in the order it is shown; one shown twice is named twice.
     pub fn pictures(&self) -> impl Iterator<Item = &Picture> {
-        self.sections.iter().flat_map(|section| &section.blocks).flat_map(|block| match block {
-            Block::Change(change) => change.pictures.as_slice(),
-            Block::Finding(finding) => finding.pictures.as_slice(),
-            _ => &[],
-        })
+        self.sections
+            .iter()
+            .flat_map(|section| &section.blocks)
+            .flat_map(|block| match block {
+                Block::Change(change) => change.pictures.as_slice(),
+                Block::Finding(finding) => finding.pictures.as_slice(),
+                _ => &[],
+            })
     }
 }

@@ -3,14 +3,14 @@
 mod blocks;
 mod style;
 
-use crate::{LetterError, Pictures};
+use crate::Pictures;
 use crate::content::{Answer, Asks, Content, Line, Section};
 use maud::{DOCTYPE, Markup, PreEscaped, html as page};
 
 /// The letter as a web page. The same content and pictures give the same text.
 ///
 /// A picture that is missing or can't be read leaves a line that says so. At no time is more than one original held.
-pub fn html(content: &Content, pictures: &dyn Pictures) -> Result<String, LetterError> {
+pub fn html(content: &Content, pictures: &dyn Pictures) -> String {
     let markup = page! {
         (DOCTYPE)
         html lang=(content.language.tag()) {
@@ -23,7 +23,7 @@ pub fn html(content: &Content, pictures: &dyn Pictures) -> Result<String, Letter
             body { main { (head(content)) (first_page(content)) (rest(content, pictures)) } (foot(content)) }
         }
     };
-    Ok(markup.into_string())
+    markup.into_string()
 }
 
 fn head(content: &Content) -> Markup {
@@ -39,7 +39,11 @@ fn head(content: &Content) -> Markup {
 }
 
 fn joined(lines: &[crate::plain::Plain]) -> String {
-    lines.iter().map(crate::plain::Plain::as_str).collect::<Vec<_>>().join(" · ")
+    lines
+        .iter()
+        .map(crate::plain::Plain::as_str)
+        .collect::<Vec<_>>()
+        .join(" · ")
 }
 
 fn first_page(content: &Content) -> Markup {

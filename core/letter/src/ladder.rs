@@ -93,10 +93,16 @@ impl Ladder {
         };
         let rails = match self {
             Self::NotSeen => dotted_rails(),
-            _ => vec![line([LEFT, 5.0], [LEFT, 95.0]), line([RIGHT, 5.0], [RIGHT, 95.0])],
+            _ => vec![
+                line([LEFT, 5.0], [LEFT, 95.0]),
+                line([RIGHT, 5.0], [RIGHT, 95.0]),
+            ],
         };
         let rungs = RUNGS.into_iter().zip(steps);
-        rails.into_iter().chain(rungs.flat_map(|(y, step)| draw(step, y))).collect()
+        rails
+            .into_iter()
+            .chain(rungs.flat_map(|(y, step)| draw(step, y)))
+            .collect()
     }
 }
 
@@ -107,7 +113,9 @@ fn line(from: Point, to: Point) -> Stroke {
 /// Dots are short strokes: with round ends each shows as a dot, also where a printer knows no dashes.
 fn dotted_rails() -> Vec<Stroke> {
     let heights = (0..6).map(|at| 5.0 + f64::from(at) * DOT_STEP);
-    heights.flat_map(|y| [LEFT, RIGHT].map(|x| line([x, y], [x, y + 0.5]))).collect()
+    heights
+        .flat_map(|y| [LEFT, RIGHT].map(|x| line([x, y], [x, y + 0.5])))
+        .collect()
 }
 
 fn draw(step: Step, y: f64) -> Vec<Stroke> {
@@ -149,10 +157,22 @@ mod tests {
 
     #[test]
     fn every_stroke_lies_within_the_picture() {
-        for ladder in [Ladder::Sound, Ladder::Ageing, Ladder::Failing, Ladder::Failed, Ladder::NotSeen] {
+        for ladder in [
+            Ladder::Sound,
+            Ladder::Ageing,
+            Ladder::Failing,
+            Ladder::Failed,
+            Ladder::NotSeen,
+        ] {
             for stroke in ladder.strokes() {
-                for [x, y] in [Some(stroke.from), stroke.by, Some(stroke.to)].into_iter().flatten() {
-                    assert!((0.0..=WIDTH).contains(&x) && (0.0..=HEIGHT).contains(&y), "{ladder:?}");
+                for [x, y] in [Some(stroke.from), stroke.by, Some(stroke.to)]
+                    .into_iter()
+                    .flatten()
+                {
+                    assert!(
+                        (0.0..=WIDTH).contains(&x) && (0.0..=HEIGHT).contains(&y),
+                        "{ladder:?}"
+                    );
                 }
             }
         }

@@ -62,9 +62,13 @@ pub trait Pictures {
 #[derive(Debug, thiserror::Error)]
 pub enum LetterError {
     /// The page layout refused the letter.
-    #[error("the letter could not be set on pages: {0}; the record is untouched, and the letter as a web page still works")]
+    #[error(
+        "the letter could not be set on pages: {0}; the record is untouched, and the letter as a web page still works"
+    )]
     Layout(String),
     /// The file format's rules refused the letter.
-    #[error("the letter could not be written as a PDF: {0}; the record is untouched, and the letter as a web page still works")]
+    #[error(
+        "the letter could not be written as a PDF: {0}; the record is untouched, and the letter as a web page still works"
+    )]
     Export(String),
 }

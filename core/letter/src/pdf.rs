@@ -45,14 +45,24 @@ struct Ladders {
 /// Where the page layout or the file format's rules refuse the letter.
 pub fn pdf(content: &Content, pictures: &dyn Pictures) -> Result<Vec<u8>, LetterError> {
     let shrunk = shrunk(content, pictures);
-    let sizes = shrunk.iter().map(|(&photo, picture)| (photo, [picture.width, picture.height])).collect();
+    let sizes = shrunk
+        .iter()
+        .map(|(&photo, picture)| (photo, [picture.width, picture.height]))
+        .collect();
     let handed = Handed {
         content,
         ladders: ladders(),
         pictures: sizes,
     };
-    let data = Printable::new().apply(&handed).map_err(|error| LetterError::Layout(error.to_string()))?;
-    let paper = Paper::new(&data, shrunk.into_iter().map(|(photo, picture)| (photo, picture.jpeg)));
+    let data = Printable::new()
+        .apply(&handed)
+        .map_err(|error| LetterError::Layout(error.to_string()))?;
+    let paper = Paper::new(
+        &data,
+        shrunk
+            .into_iter()
+            .map(|(photo, picture)| (photo, picture.jpeg)),
+    );
     let bytes = set(&paper, content);
     // The layout's cache holds every picture: nothing of a letter stays in memory once it is written.
     drop(paper);
@@ -90,7 +100,9 @@ fn ladders() -> Ladders {
 }
 
 fn set(paper: &Paper, content: &Content) -> Result<Vec<u8>, LetterError> {
-    let document: PagedDocument = typst::compile(paper).output.map_err(|errors| LetterError::Layout(first(&errors)))?;
+    let document: PagedDocument = typst::compile(paper)
+        .output
+        .map_err(|errors| LetterError::Layout(first(&errors)))?;
     let standards = PdfStandards::new(&[PdfStandard::A_2a, PdfStandard::Ua_1])
         .map_err(|error| LetterError::Export(error.message().to_string()))?;
     let options = PdfOptions {
@@ -103,6 +115,7 @@ fn set(paper: &Paper, content: &Content) -> Result<Vec<u8>, LetterError> {
 }
 
 fn first(errors: &EcoVec<SourceDiagnostic>) -> String {
-    errors.first().map_or_else(String::new, |error| error.message.to_string())
+    errors
+        .first()
+        .map_or_else(String::new, |error| error.message.to_string())
 }
-

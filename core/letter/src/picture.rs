@@ -35,12 +35,16 @@ pub fn shrunk(pictures: &dyn Pictures, picture: &Picture) -> Option<Shrunk> {
 fn upright(original: &[u8], recorded: u8) -> Option<DynamicImage> {
     let mut limits = Limits::default();
     limits.max_alloc = Some(MOST_MEMORY);
-    let mut reader = ImageReader::new(Cursor::new(original)).with_guessed_format().ok()?;
+    let mut reader = ImageReader::new(Cursor::new(original))
+        .with_guessed_format()
+        .ok()?;
     reader.limits(limits);
     let mut decoder = reader.into_decoder().ok()?;
     // What the file says of itself goes before what the record says of it.
     let orientation = match decoder.orientation().ok()? {
-        Orientation::NoTransforms => Orientation::from_exif(recorded).unwrap_or(Orientation::NoTransforms),
+        Orientation::NoTransforms => {
+            Orientation::from_exif(recorded).unwrap_or(Orientation::NoTransforms)
+        }
         said => said,
     };
     let full = DynamicImage::from_decoder(decoder).ok()?;
@@ -56,11 +60,12 @@ fn upright(original: &[u8], recorded: u8) -> Option<DynamicImage> {
 fn written_anew(picture: DynamicImage) -> Option<Shrunk> {
     let pixels = picture.into_rgb8();
     let mut jpeg = Vec::new();
-    JpegEncoder::new_with_quality(&mut jpeg, QUALITY).encode_image(&pixels).ok()?;
+    JpegEncoder::new_with_quality(&mut jpeg, QUALITY)
+        .encode_image(&pixels)
+        .ok()?;
     Some(Shrunk {
         jpeg,
         width: pixels.width(),
         height: pixels.height(),
     })
 }
-

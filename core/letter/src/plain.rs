@@ -94,7 +94,12 @@ mod tests {
 
     #[test]
     fn what_people_write_stays() {
-        for text in ["Ñandú ¿sí? § 4 ½″ × 30°", "#panic() *b* $x$ <t> \\", "שלום", "Nguyễn 阮 👷"] {
+        for text in [
+            "Ñandú ¿sí? § 4 ½″ × 30°",
+            "#panic() *b* $x$ <t> \\",
+            "שלום",
+            "Nguyễn 阮 👷",
+        ] {
             assert_eq!(Plain::new(text).as_str(), text);
         }
     }

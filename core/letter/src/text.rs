@@ -1,47 +1,102 @@
 //! The letter as a short text to send.
 
-use crate::content::{Answer, Asks, Content};
+use crate::content::{Answer, Asks, Content, Line};
 
 /// The most characters a short text holds.
 pub const LONGEST: usize = 900;
 /// What is told, each with the most characters it may take; advice first, because a phone may show no more.
-const TOLD: [(Asks, usize); 4] = [(Asks::Advice, 330), (Asks::Leaking, 170), (Asks::Wrong, 130), (Asks::NotSeen, 100)];
+const TOLD: [(Asks, usize); 4] = [
+    (Asks::Advice, 350),
+    (Asks::Leaking, 160),
+    (Asks::Wrong, 140),
+    (Asks::NotSeen, 95),
+];
+const HEAD: usize = 90;
+const END: usize = 60;
+const CUT: &str = "…";
 
 /// The letter in short: what it is about, what is advised, whether it leaks, what is wrong, what was not seen.
 ///
-/// Never longer than [`LONGEST`]; what had to be left out ends in "…".
+/// Never longer than [`LONGEST`]. It leaves out whole lines where it can; where anything was left out, "…" stands.
 pub fn text(content: &Content) -> String {
-    let mut lines = vec![clipped(&format!("{}: {}, {}", content.letterhead.firm, content.title, content.date), 110)];
+    let head = format!(
+        "{}, {}: {}",
+        content.letterhead.firm, content.date, content.title
+    );
+    let end = format!("{} {}", content.labels.short_end, content.letterhead.phone);
+    let mut lines = vec![clipped(&head, HEAD)];
+    let mut spare = 0;
     for (asks, most) in TOLD {
         if let Some(answer) = content.answer(asks) {
-            lines.push(told(answer, most));
+            let said = told(answer, most + spare);
+            // What one answer leaves, the next may take.
+            spare = most + spare - length(&said);
+            lines.push(said);
         }
     }
-    let phone = content.letterhead.phone.as_str();
-    let end = [content.labels.short_end.as_str(), phone].join(" ");
-    lines.push(clipped(end.trim(), LONGEST - 850));
+    lines.push(clipped(end.trim(), END));
     lines.join("\n")
 }
 
+/// The question, and as many lines of its answer as fit, the first one at least in part.
 fn told(answer: &Answer, most: usize) -> String {
     let mut said = answer.question.to_string();
-    for line in &answer.says {
-        if let Some(lead) = &line.lead {
-            said.push(' ');
-            said.push_str(lead.as_str());
+    for (at, line) in answer.says.iter().enumerate() {
+        let longer = format!("{said}\n{}", flat(line));
+        let whole = at + 1 == answer.says.len();
+        // Where more follows, room is kept for the sign that it was left out.
+        let room = if whole { most } else { most - 2 };
+        if length(&longer) > room {
+            return if at == 0 {
+                clipped(&longer, most)
+            } else {
+                format!("{said} {CUT}")
+            };
         }
-        said.push(' ');
-        said.push_str(line.says.as_str());
+        said = longer;
     }
-    clipped(&said, most)
+    said
+}
+
+fn flat(line: &Line) -> String {
+    match &line.lead {
+        Some(lead) => format!("{lead} {}", line.says),
+        None => line.says.to_string(),
+    }
+}
+
+fn length(text: &str) -> usize {
+    text.chars().count()
 }
 
 /// At most so many characters, cut between words where there are any.
 fn clipped(text: &str, most: usize) -> String {
-    if text.chars().count() <= most {
+    if length(text) <= most {
         return text.to_owned();
     }
     let kept: String = text.chars().take(most - 1).collect();
-    let end = kept.rfind(' ').filter(|&end| end > kept.len() / 2).unwrap_or(kept.len());
-    format!("{}…", kept[..end].trim_end())
+    let end = kept
+        .rfind(' ')
+        .filter(|&end| end > kept.len() / 2)
+        .unwrap_or(kept.len());
+    format!("{}{CUT}", kept[..end].trim_end())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_parts_together_are_never_too_long() {
+        let breaks = TOLD.len() + 1;
+        let told: usize = TOLD.iter().map(|(_, most)| most).sum();
+        assert!(HEAD + told + END + breaks <= LONGEST);
+    }
+
+    #[test]
+    fn words_are_cut_between_words() {
+        assert_eq!(clipped("one two three", 13), "one two three");
+        assert_eq!(clipped("one two three", 12), "one two…");
+        assert_eq!(clipped("ééééééééé", 5), "éééé…");
+    }
 }

@@ -1,5 +1,7 @@
 //! Words that were made to break a page: none is read as markup, none breaks a letter, none is lost without a sign.
 
+#![allow(clippy::unwrap_used, reason = "a test may stop at the first surprise")]
+
 mod made_up;
 
 use letter::content::Asks;
@@ -13,12 +15,37 @@ use trade::words::Said;
 /// Markup of Typst and HTML, direction overrides, controls, scripts that the fonts lack, and words that never end.
 fn hostile() -> Vec<String> {
     let fixed = [
-        "#panic(\"gone\")", "#read(\"/etc/passwd\")", "#import \"@preview/x:1.0.0\": *", "*bold* _thin_ `code` $x^2$", "<label> @ref",
-        "= Heading\n== Another", "\\ \\u{41} \\#", "// comment /* more */", "[#sys.inputs]", "${x} {{x}} %s",
-        "<script>alert(1)</script>", "\"><img src=x onerror=alert(1)>", "&amp; &#60; ]]>", "</style></title>",
-        "\u{202E}desrever\u{202C}", "\u{2066}isolated", "\0\u{1}\u{7F}\u{85}", "\u{FEFF}\u{FFFE}\u{FFFF}", "line\r\nbreak\u{2028}and\u{2029}more",
-        "👷🏽‍♀️ 🏠", "שלום עולם", "مرحبا", "屋根の修理", "Ngô Thị Thuỷ Nguyễn", "Жанна Ковальчук", "Ελένη", "e\u{301}\u{301}\u{301}\u{301}", "ﬁ ½ × § ° ¿ ¡ ñ",
-        "", " ", "\u{200B}",
+        "#panic(\"gone\")",
+        "#read(\"/etc/passwd\")",
+        "#import \"@preview/x:1.0.0\": *",
+        "*bold* _thin_ `code` $x^2$",
+        "<label> @ref",
+        "= Heading\n== Another",
+        "\\ \\u{41} \\#",
+        "// comment /* more */",
+        "[#sys.inputs]",
+        "${x} {{x}} %s",
+        "<script>alert(1)</script>",
+        "\"><img src=x onerror=alert(1)>",
+        "&amp; &#60; ]]>",
+        "</style></title>",
+        "\u{202E}desrever\u{202C}",
+        "\u{2066}isolated",
+        "\0\u{1}\u{7F}\u{85}",
+        "\u{FEFF}\u{FFFE}\u{FFFF}",
+        "line\r\nbreak\u{2028}and\u{2029}more",
+        "👷🏽‍♀️ 🏠",
+        "שלום עולם",
+        "مرحبا",
+        "屋根の修理",
+        "Ngô Thị Thuỷ Nguyễn",
+        "Жанна Ковальчук",
+        "Ελένη",
+        "e\u{301}\u{301}\u{301}\u{301}",
+        "ﬁ ½ × § ° ¿ ¡ ñ",
+        "",
+        " ",
+        "\u{200B}",
     ];
     let mut words: Vec<String> = fixed.map(str::to_owned).into();
     words.push("W".repeat(10_000));
@@ -39,7 +66,12 @@ fn filled_with(words: &str) -> MadeUp {
     made_up.firm.notices = own();
     made_up.profile.place = own();
     let history = &mut made_up.history;
-    history.property.address = Address { line: own(), town: own(), region: own(), postcode: own() };
+    history.property.address = Address {
+        line: own(),
+        town: own(),
+        region: own(),
+        postcode: own(),
+    };
     history.property.people[0].name = own();
     history.structures[0].name = Some(own());
     for part in &mut history.parts {
@@ -59,7 +91,12 @@ fn filled_with(words: &str) -> MadeUp {
         }
     }
     for verdict in &mut made_up.verdicts {
-        let reasons = verdict.steps.iter_mut().flat_map(|step| &mut step.reasons).chain(&mut verdict.cautions).chain(&mut verdict.limits);
+        let reasons = verdict
+            .steps
+            .iter_mut()
+            .flat_map(|step| &mut step.reasons)
+            .chain(&mut verdict.cautions)
+            .chain(&mut verdict.limits);
         for reason in reasons {
             reason.says = Said::verbatim(words);
         }
@@ -79,22 +116,28 @@ fn no_words_break_the_pdf() {
 
 #[test]
 fn no_words_become_markup_on_the_page() {
-    let plain = html(&compose(&filled_with("x").material()), &Lost).unwrap();
+    let plain = html(&compose(&filled_with("x").material()), &Lost);
     for words in hostile() {
         let made_up = filled_with(&format!("x {words}"));
-        let page = html(&compose(&made_up.material()), &Lost).unwrap();
+        let page = html(&compose(&made_up.material()), &Lost);
         // Paragraphs of the firm's own text are the one place where a line break makes an element.
         if !words.contains(['\n', '\r', '\u{2028}', '\u{2029}']) {
             assert_eq!(tags(&page), tags(&plain), "{words:?}");
         }
-        assert!(!page.contains(['\u{202E}', '\u{2066}', '\0', '\u{FFFE}']), "{words:?}");
+        assert!(
+            !page.contains(['\u{202E}', '\u{2066}', '\0', '\u{FFFE}']),
+            "{words:?}"
+        );
     }
 }
 
 /// The elements of a page, in order, without their attributes.
 fn tags(page: &str) -> Vec<&str> {
     let body = page.split_once("<body>").unwrap().1;
-    body.split('<').skip(1).map(|tag| tag.split([' ', '>']).next().unwrap()).collect()
+    body.split('<')
+        .skip(1)
+        .map(|tag| tag.split([' ', '>']).next().unwrap())
+        .collect()
 }
 
 #[test]
@@ -103,10 +146,19 @@ fn what_the_paper_cannot_print_is_shown_as_a_sign_and_said() {
     let folder = tempfile::tempdir().unwrap();
     let file = folder.path().join("letter.pdf");
     std::fs::write(&file, pdf(&content, &Lost).unwrap()).unwrap();
-    let output = std::process::Command::new("pdftotext").arg(&file).arg("-").output().unwrap();
+    let output = std::process::Command::new("pdftotext")
+        .arg(&file)
+        .arg("-")
+        .output()
+        .unwrap();
     let said = String::from_utf8(output.stdout).unwrap();
     assert!(said.contains("\u{FFFD}\u{FFFD}") && !said.contains('屋'));
-    assert!(said.split_whitespace().collect::<Vec<_>>().join(" ").contains(content.labels.unprintable.as_str()));
+    assert!(
+        said.split_whitespace()
+            .collect::<Vec<_>>()
+            .join(" ")
+            .contains(content.labels.unprintable.as_str())
+    );
 }
 
 #[test]
@@ -114,7 +166,11 @@ fn the_short_text_tells_the_advice_whatever_stands_around_it() {
     for words in hostile() {
         let content = compose(&filled_with(&words).material());
         let short = text(&content);
-        assert!(short.chars().count() <= LONGEST, "{}", short.chars().count());
+        assert!(
+            short.chars().count() <= LONGEST,
+            "{}",
+            short.chars().count()
+        );
         assert!(short.contains(content.answer(Asks::Advice).unwrap().question.as_str()));
     }
 }
@@ -126,7 +182,7 @@ proptest! {
     fn any_words_make_a_letter(words in "\\PC{0,60}|[#$*_`<>@\\\\\\[\\]{}\"'/=~ \n-]{0,40}") {
         let content = compose(&filled_with(&words).material());
         prop_assert!(pdf(&content, &Lost).is_ok());
-        prop_assert!(html(&content, &Lost).is_ok());
+        prop_assert!(!html(&content, &Lost).contains("<script"));
         prop_assert!(text(&content).chars().count() <= LONGEST);
     }
 }

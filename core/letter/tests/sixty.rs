@@ -1,5 +1,7 @@
 //! A letter of sixty pictures of twelve megapixels each stays under 200 MB, PDF and web page both: it is made on a phone.
 
+#![allow(clippy::unwrap_used, reason = "a test may stop at the first surprise")]
+
 mod made_up;
 
 use letter::{Pictures, compose};
@@ -45,23 +47,35 @@ fn peak_of(child: &str, file: &Path) -> u64 {
         .output()
         .unwrap();
     let said = String::from_utf8_lossy(&output.stdout);
-    assert!(output.status.success(), "{said}{}", String::from_utf8_lossy(&output.stderr));
-    let peak = said.lines().find_map(|line| line.split_once("VmHWM:")?.1.trim().strip_suffix(" kB"));
-    peak.unwrap_or_else(|| panic!("no peak in: {said}")).parse().unwrap()
+    assert!(
+        output.status.success(),
+        "{said}{}",
+        String::from_utf8_lossy(&output.stderr)
+    );
+    let peak = said
+        .lines()
+        .find_map(|line| line.split_once("VmHWM:")?.1.trim().strip_suffix(" kB"));
+    peak.unwrap_or_else(|| panic!("no peak in: {said}"))
+        .parse()
+        .unwrap()
 }
 
 #[test]
 #[ignore = "run in a process of its own by the test above"]
 fn child_draws_the_pdf() {
     let pdf = letter::pdf(&compose(&with_sixty().material()), &on_disk()).unwrap();
-    assert!(pdf.len() > 1_000_000, "{} bytes hold no sixty pictures", pdf.len());
+    assert!(
+        pdf.len() > 1_000_000,
+        "{} bytes hold no sixty pictures",
+        pdf.len()
+    );
     tell_peak();
 }
 
 #[test]
 #[ignore = "run in a process of its own by the test above"]
 fn child_draws_the_page() {
-    let page = letter::html(&compose(&with_sixty().material()), &on_disk()).unwrap();
+    let page = letter::html(&compose(&with_sixty().material()), &on_disk());
     assert!(page.matches("data:image/jpeg").count() >= 60);
     tell_peak();
 }
@@ -72,7 +86,10 @@ fn on_disk() -> OnDisk {
 
 fn tell_peak() {
     let status = std::fs::read_to_string("/proc/self/status").unwrap();
-    let peak = status.lines().find(|line| line.starts_with("VmHWM:")).unwrap();
+    let peak = status
+        .lines()
+        .find(|line| line.starts_with("VmHWM:"))
+        .unwrap();
     println!("{peak}");
 }
 
@@ -86,7 +103,12 @@ fn with_sixty() -> made_up::MadeUp {
         photo.id = id;
         photo
     }));
-    let wall = made_up.history.marks.iter_mut().find(|mark| mark.visit == made_up::NOW && mark.part == made_up::part_id(3)).unwrap();
+    let wall = made_up
+        .history
+        .marks
+        .iter_mut()
+        .find(|mark| mark.visit == made_up::NOW && mark.part == made_up::part_id(3))
+        .unwrap();
     wall.photos = ids().collect();
     made_up
 }

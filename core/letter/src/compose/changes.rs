@@ -14,13 +14,23 @@ use trade::words::Said;
 /// The threads that the last looks left, the ones still open first. Nothing where nothing was looked at before.
 pub fn blocks(writer: &Writer) -> Vec<Block> {
     let threads = writer.material.threads;
-    let Some(since) = threads.iter().filter_map(|thread| looked_on(writer, thread.earlier?)).max() else {
+    let Some(since) = threads
+        .iter()
+        .filter_map(|thread| looked_on(writer, thread.earlier?))
+        .max()
+    else {
         return Vec::new();
     };
     let mut told: Vec<&Thread> = threads.iter().filter(|thread| is_told(thread)).collect();
     told.sort_by_key(|thread| weight(thread));
-    let mut blocks = vec![paragraph(writer.say(&Said::new("letter-changes-since").with("date", since)))];
-    blocks.extend(told.into_iter().filter_map(|thread| change(writer, thread, since)).map(Block::Change));
+    let mut blocks = vec![paragraph(
+        writer.say(&Said::new("letter-changes-since").with("date", since)),
+    )];
+    blocks.extend(
+        told.into_iter()
+            .filter_map(|thread| change(writer, thread, since))
+            .map(Block::Change),
+    );
     blocks.extend(in_a_line(writer, threads));
     blocks
 }
@@ -33,7 +43,13 @@ fn is_told(thread: &Thread) -> bool {
 /// Callbacks first, then what is open, then the worst.
 fn weight(thread: &Thread) -> impl Ord + use<> {
     let rung = thread.rung_now.or(thread.rung_then);
-    (thread.callback.is_none(), !thread.became.is_open(), Reverse(rung), thread.became, thread.part)
+    (
+        thread.callback.is_none(),
+        !thread.became.is_open(),
+        Reverse(rung),
+        thread.became,
+        thread.part,
+    )
 }
 
 fn looked_on(writer: &Writer, mark: MarkId) -> Option<Date> {
@@ -43,7 +59,10 @@ fn looked_on(writer: &Writer, mark: MarkId) -> Option<Date> {
 
 fn change(writer: &Writer, thread: &Thread, since: Date) -> Option<Change> {
     let part = writer.material.history.part(thread.part)?;
-    let now = thread.now.and_then(|mark| writer.mark(mark)).map(|mark| mark.condition);
+    let now = thread
+        .now
+        .and_then(|mark| writer.mark(mark))
+        .map(|mark| mark.condition);
     Some(Change {
         part: writer.name(part),
         then: writer.rated_rung(thread.rung_then),
@@ -63,7 +82,11 @@ fn says(writer: &Writer, thread: &Thread, since: Date) -> Vec<Plain> {
         says.extend(found_then(writer, earlier, since));
     }
     if let Some(by) = thread.by {
-        says.push(writer.say(&Said::new("letter-work-since").with("by", writer.small(&Said::new(by.key())))));
+        says.push(
+            writer.say(
+                &Said::new("letter-work-since").with("by", writer.small(&Said::new(by.key()))),
+            ),
+        );
     }
     says.extend(patched(writer, &thread.patches));
     if let Some(by) = thread.callback {
@@ -80,14 +103,27 @@ fn says(writer: &Writer, thread: &Thread, since: Date) -> Vec<Plain> {
 
 /// What was found then; the day is told only where it is not that of the whole section.
 fn found_then(writer: &Writer, earlier: &Mark, since: Date) -> Option<Plain> {
-    let defects: Vec<Said> =
-        earlier.defects.iter().map(|seen| writer.small(&Said::new(seen.defect.message()))).collect();
-    let on = writer.material.history.visit(earlier.visit).map(|visit| visit.on);
+    let defects: Vec<Said> = earlier
+        .defects
+        .iter()
+        .map(|seen| writer.small(&Said::new(seen.defect.message())))
+        .collect();
+    let on = writer
+        .material
+        .history
+        .visit(earlier.visit)
+        .map(|visit| visit.on);
     match (defects.is_empty(), on.filter(|&on| on != since)) {
         (true, None) => None,
         (true, Some(on)) => Some(writer.say(&Said::new("letter-then-on").with("date", on))),
         (false, None) => Some(writer.say(&Said::new("letter-then-found").with("defects", defects))),
-        (false, Some(on)) => Some(writer.say(&Said::new("letter-then-found-on").with("defects", defects).with("date", on))),
+        (false, Some(on)) => Some(
+            writer.say(
+                &Said::new("letter-then-found-on")
+                    .with("defects", defects)
+                    .with("date", on),
+            ),
+        ),
     }
 }
 
@@ -96,11 +132,22 @@ fn patched(writer: &Writer, patches: &[Patch]) -> Vec<Plain> {
     let Some(last) = patches.last() else {
         return Vec::new();
     };
-    let each: Vec<Said> = patches.iter().map(|patch| one_patch(writer, patch)).collect();
+    let each: Vec<Said> = patches
+        .iter()
+        .map(|patch| one_patch(writer, patch))
+        .collect();
     let count = i64::try_from(patches.len()).unwrap_or(i64::MAX);
-    let mut says = vec![writer.say(&Said::new("letter-patches").with("count", count).with("each", each))];
+    let mut says = vec![
+        writer.say(
+            &Said::new("letter-patches")
+                .with("count", count)
+                .with("each", each),
+        ),
+    ];
     if let Some(usual) = last.usual {
-        says.push(writer.say(&Said::new("letter-patch-usual").with("months", findings::months(usual))));
+        says.push(
+            writer.say(&Said::new("letter-patch-usual").with("months", findings::months(usual))),
+        );
     }
     says
 }
@@ -111,12 +158,20 @@ fn one_patch(writer: &Writer, patch: &Patch) -> Said {
         None => Said::new("letter-patch-something"),
     };
     let by = writer.small(&Said::new(patch.by.key()));
-    Said::new("letter-patch-one").with("what", what).with("date", patch.when).with("by", by)
+    Said::new("letter-patch-one")
+        .with("what", what)
+        .with("date", patch.when)
+        .with("by", by)
 }
 
 fn why_not_seen(writer: &Writer, thread: &Thread) -> Option<Plain> {
     match thread.now.and_then(|mark| writer.mark(mark))?.condition {
-        Condition::NotSeen { why } => Some(writer.say(&Said::new("letter-not-seen-because").with("why", Said::new(format!("{}.what", why.key()))))),
+        Condition::NotSeen { why } => Some(
+            writer.say(
+                &Said::new("letter-not-seen-because")
+                    .with("why", Said::new(format!("{}.what", why.key()))),
+            ),
+        ),
         Condition::Seen { .. } | Condition::Gone => None,
     }
 }
@@ -126,9 +181,17 @@ fn then_and_now(writer: &Writer, thread: &Thread) -> Vec<Picture> {
     let of = |mark: Option<MarkId>, key| {
         let mark = writer.mark(mark?)?;
         let on = looked_on(writer, mark.id)?;
-        findings::picture(writer, mark, *mark.photos.first()?, Some(Said::new(key).with("date", on)))
+        findings::picture(
+            writer,
+            mark,
+            *mark.photos.first()?,
+            Some(Said::new(key).with("date", on)),
+        )
     };
-    match (of(thread.earlier, "letter-picture-then"), of(thread.now, "letter-picture-now")) {
+    match (
+        of(thread.earlier, "letter-picture-then"),
+        of(thread.now, "letter-picture-now"),
+    ) {
         (Some(then), Some(now)) => vec![then, now],
         _ => Vec::new(),
     }
@@ -140,7 +203,10 @@ fn in_a_line(writer: &Writer, threads: &[Thread]) -> Vec<Block> {
     lines
         .into_iter()
         .filter_map(|(became, key)| {
-            let count = threads.iter().filter(|thread| thread.became == became).count();
+            let count = threads
+                .iter()
+                .filter(|thread| thread.became == became)
+                .count();
             let count = i64::try_from(count).ok().filter(|&count| count > 0)?;
             Some(paragraph(writer.say(&Said::new(key).with("count", count))))
         })

@@ -17,20 +17,30 @@ pub fn blocks(writer: &Writer) -> Vec<Block> {
         blocks.push(paragraph(writer.text("letter-no-contract")));
     }
     blocks.push(paragraph(writer.text("letter-choose")));
-    blocks.push(Block::Choices { choices: choices(writer) });
+    blocks.push(Block::Choices {
+        choices: choices(writer),
+    });
     blocks.push(Block::Signatures {
         who: vec![writer.text("letter-sign-owner"), signed_by(writer)],
         date: writer.text("letter-sign-date"),
     });
     if !contract.is_empty() {
-        blocks.push(Block::Heading { says: writer.text("letter-contract") });
-        blocks.push(Block::Own { paragraphs: contract });
+        blocks.push(Block::Heading {
+            says: writer.text("letter-contract"),
+        });
+        blocks.push(Block::Own {
+            paragraphs: contract,
+        });
     }
-    blocks.push(Block::Heading { says: writer.text("letter-notices") });
+    blocks.push(Block::Heading {
+        says: writer.text("letter-notices"),
+    });
     if notices.is_empty() {
         blocks.push(paragraph(writer.text("letter-no-notices")));
     } else {
-        blocks.push(Block::Own { paragraphs: notices });
+        blocks.push(Block::Own {
+            paragraphs: notices,
+        });
     }
     blocks
 }
@@ -38,14 +48,23 @@ pub fn blocks(writer: &Writer) -> Vec<Block> {
 /// A box for each step that is ours to do, and one to decline.
 fn choices(writer: &Writer) -> Vec<Line> {
     let steps = writer.material.verdicts.iter().flat_map(|verdict| {
-        let ours = verdict.steps.iter().filter(|step| !matches!(step.course, Course::Leave | Course::Refer));
+        let ours = verdict
+            .steps
+            .iter()
+            .filter(|step| !matches!(step.course, Course::Leave | Course::Refer));
         ours.map(move |step| {
             let when = first_page::when_and_where(writer, verdict, step);
-            led(writer.say(&when), writer.say(&first_page::in_words(writer, step)))
+            led(
+                writer.say(&when),
+                writer.say(&first_page::in_words(writer, step)),
+            )
         })
     });
     let mut choices: Vec<Line> = steps.collect();
-    choices.push(led(writer.text("letter-decline"), writer.text("letter-decline-says")));
+    choices.push(led(
+        writer.text("letter-decline"),
+        writer.text("letter-decline-says"),
+    ));
     choices
 }
 

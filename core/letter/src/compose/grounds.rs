@@ -45,7 +45,10 @@ pub fn why(writer: &Writer) -> Vec<Block> {
 pub fn refused(writer: &Writer) -> Vec<Block> {
     let each = |forbidden: bool| {
         writer.material.verdicts.iter().flat_map(move |verdict| {
-            let refused = verdict.refused.iter().filter(move |refused| refused.forbidden == forbidden);
+            let refused = verdict
+                .refused
+                .iter()
+                .filter(move |refused| refused.forbidden == forbidden);
             refused.map(move |refused| Block::Refused(refused_told(writer, verdict, refused)))
         })
     };
@@ -54,7 +57,11 @@ pub fn refused(writer: &Writer) -> Vec<Block> {
 
 fn refused_told(writer: &Writer, verdict: &Verdict, refused: &verdict::Refused) -> Refused {
     let course = writer.about_structure(verdict.structure, course_refused(refused));
-    let how = if refused.forbidden { "letter-forbidden" } else { "letter-refused-by-judgement" };
+    let how = if refused.forbidden {
+        "letter-forbidden"
+    } else {
+        "letter-refused-by-judgement"
+    };
     Refused {
         course: writer.say(&course),
         how: writer.text(how),
@@ -66,24 +73,41 @@ fn refused_told(writer: &Writer, verdict: &Verdict, refused: &verdict::Refused) 
 pub fn course_refused(refused: &verdict::Refused) -> Said {
     match refused.narrowed {
         Narrowed::Whole => Said::new(refused.course.key()),
-        narrowed => narrowed.key().map_or_else(|| Said::new(refused.course.key()), Said::new),
+        narrowed => narrowed
+            .key()
+            .map_or_else(|| Said::new(refused.course.key()), Said::new),
     }
 }
 
 /// The look that could change each verdict.
 pub fn next_look(writer: &Writer) -> Vec<Block> {
-    let looks = writer.material.verdicts.iter().filter_map(|verdict| Some((verdict, verdict.next_look.as_ref()?)));
+    let looks = writer
+        .material
+        .verdicts
+        .iter()
+        .filter_map(|verdict| Some((verdict, verdict.next_look.as_ref()?)));
     looks
         .flat_map(|(verdict, next)| {
-            let lines = next.looks.iter().map(|look| look_line(writer, look)).collect();
-            [Block::Words { says: writer.say(&turns_to(writer, verdict, next)) }, Block::List { lines }]
+            let lines = next
+                .looks
+                .iter()
+                .map(|look| look_line(writer, look))
+                .collect();
+            [
+                Block::Words {
+                    says: writer.say(&turns_to(writer, verdict, next)),
+                },
+                Block::List { lines },
+            ]
         })
         .collect()
 }
 
 fn turns_to(writer: &Writer, verdict: &Verdict, next: &NextLook) -> Said {
     let count = i64::try_from(next.looks.len()).unwrap_or(i64::MAX);
-    let says = Said::new("letter-turns-to").with("count", count).with("course", writer.small(&Said::new(next.turns_to.key())));
+    let says = Said::new("letter-turns-to")
+        .with("count", count)
+        .with("course", writer.small(&Said::new(next.turns_to.key())));
     writer.about_structure(verdict.structure, says)
 }
 
@@ -98,39 +122,56 @@ fn look_line(writer: &Writer, look: &verdict::LookAt) -> Line {
         Answer::No => Said::new(format!("{key}.no")),
         Answer::Unknown => return led(place, writer.text(key)),
     };
-    let says = Said::new("letter-look-if").with("ask", Said::new(format!("{key}.ask"))).with("state", state);
-    led(writer.say(&Said::new("letter-reason").with("why", place.to_string())), writer.say(&says))
+    let says = Said::new("letter-look-if")
+        .with("ask", Said::new(format!("{key}.ask")))
+        .with("state", state);
+    led(
+        writer.say(&Said::new("letter-reason").with("why", place.to_string())),
+        writer.say(&says),
+    )
 }
 
 /// How far the letter reaches: the limits of each verdict and the questions that nobody has answered.
 pub fn limits(writer: &Writer) -> Vec<Block> {
     let verdicts = writer.material.verdicts;
-    let mut blocks = reasons_block(writer.reasons(verdicts.iter().flat_map(|verdict| &verdict.limits)));
+    let mut blocks =
+        reasons_block(writer.reasons(verdicts.iter().flat_map(|verdict| &verdict.limits)));
     let mut open: Vec<Line> = Vec::new();
     for verdict in verdicts {
         for question in &verdict.unknown {
-            let says = line(writer.say(&writer.about_structure(verdict.structure, Said::new(question.key()))));
+            let says = line(
+                writer.say(&writer.about_structure(verdict.structure, Said::new(question.key()))),
+            );
             if !open.contains(&says) {
                 open.push(says);
             }
         }
     }
     if !open.is_empty() {
-        blocks.push(Block::Words { says: writer.text("letter-open-questions") });
+        blocks.push(Block::Words {
+            says: writer.text("letter-open-questions"),
+        });
         blocks.push(Block::List { lines: open });
     }
-    blocks.push(Block::Words { says: writer.text("letter-limits-always") });
+    blocks.push(Block::Words {
+        says: writer.text("letter-limits-always"),
+    });
     if !writer.material.profile.place.trim().is_empty() {
         let profile = writer.material.profile;
         let says = Said::new("letter-code-adopted")
             .with("place", profile.place.clone())
             .with("edition", profile.edition.year().to_string());
-        blocks.push(Block::Words { says: writer.say(&says) });
+        blocks.push(Block::Words {
+            says: writer.say(&says),
+        });
     }
     blocks
 }
 
 fn reasons_block(reasons: Vec<ReasonLine>) -> Vec<Block> {
-    if reasons.is_empty() { Vec::new() } else { vec![Block::Reasons { reasons }] }
+    if reasons.is_empty() {
+        Vec::new()
+    } else {
+        vec![Block::Reasons { reasons }]
+    }
 }
-

@@ -36,13 +36,25 @@ pub fn letterhead(writer: &Writer) -> Letterhead {
 /// The owner and the address. Where no owner is known, whoever is tied to the property; where nobody is, the address alone.
 pub fn to(writer: &Writer) -> Vec<Plain> {
     let property = &writer.material.history.property;
-    let owners: Vec<&Person> = property.people.iter().filter(|person| person.role == Role::Owner).collect();
+    let owners: Vec<&Person> = property
+        .people
+        .iter()
+        .filter(|person| person.role == Role::Owner)
+        .collect();
     let named = if owners.is_empty() {
-        property.people.iter().filter(|person| person.role != Role::FormerOwner).take(1).collect()
+        property
+            .people
+            .iter()
+            .filter(|person| person.role != Role::FormerOwner)
+            .take(1)
+            .collect()
     } else {
         owners
     };
-    let mut lines: Vec<Plain> = named.into_iter().map(|person| Plain::new(&person.name)).collect();
+    let mut lines: Vec<Plain> = named
+        .into_iter()
+        .map(|person| Plain::new(&person.name))
+        .collect();
     lines.extend(address_lines(&property.address));
     lines.retain(|line| !line.is_empty());
     lines
@@ -54,7 +66,10 @@ fn address_lines(address: &Address) -> [Plain; 2] {
         (town, "") => town.to_owned(),
         (town, region) => format!("{town}, {region}"),
     };
-    [Plain::new(&address.line), Plain::new(&format!("{place} {}", address.postcode))]
+    [
+        Plain::new(&address.line),
+        Plain::new(&format!("{place} {}", address.postcode)),
+    ]
 }
 
 /// What was looked at, when, by whom, from where; what this letter takes the place of.
@@ -62,12 +77,14 @@ pub fn about(writer: &Writer) -> Vec<Plain> {
     let Some(visit) = writer.visit() else {
         return Vec::new();
     };
-    let mut lines = vec![writer.say(
-        &Said::new("letter-looked")
-            .with("date", visit.on)
-            .with("by", visit.by.clone())
-            .with("scope", Said::new(format!("{}.what", visit.scope.key()))),
-    )];
+    let mut lines = vec![
+        writer.say(
+            &Said::new("letter-looked")
+                .with("date", visit.on)
+                .with("by", visit.by.clone())
+                .with("scope", Said::new(format!("{}.what", visit.scope.key()))),
+        ),
+    ];
     lines.extend(how_reached(writer, visit));
     lines.extend(takes_the_place_of(writer));
     lines
@@ -75,7 +92,7 @@ pub fn about(writer: &Writer) -> Vec<Plain> {
 
 /// From where each structure was looked at, a line each.
 fn how_reached(writer: &Writer, visit: &Visit) -> Vec<Plain> {
-    let each = writer.structures().into_iter().filter_map(|structure| {
+    let each = writer.structures.iter().filter_map(|structure| {
         let how = Said::new(format!("{}.what", visit.reach(structure.id)?.key()));
         Some(writer.say(&writer.about_structure(structure.id, how)))
     });
@@ -85,7 +102,10 @@ fn how_reached(writer: &Writer, visit: &Visit) -> Vec<Plain> {
 /// A letter of the same visit that a correction overtook is named, so that nobody goes by it.
 fn takes_the_place_of(writer: &Writer) -> Option<Plain> {
     let letters = &writer.material.history.letters;
-    let overtaken = letters.iter().rev().find(|letter| letter.visit == writer.material.visit && letter.out_of_date.is_some())?;
+    let overtaken = letters
+        .iter()
+        .rev()
+        .find(|letter| letter.visit == writer.material.visit && letter.out_of_date.is_some())?;
     Some(writer.say(&Said::new("letter-takes-the-place").with("date", overtaken.on)))
 }
 
@@ -93,7 +113,10 @@ fn takes_the_place_of(writer: &Writer) -> Option<Plain> {
 pub fn footer(writer: &Writer) -> Plain {
     writer.say(
         &Said::new("letter-footer")
-            .with("address", writer.material.history.property.address.line.clone())
+            .with(
+                "address",
+                writer.material.history.property.address.line.clone(),
+            )
             .with("date", writer.material.on),
     )
 }

@@ -2,10 +2,12 @@
 
 mod changes;
 mod decision;
+mod facts;
 mod findings;
 mod first_page;
 mod grounds;
 mod head;
+mod naming;
 mod sources;
 mod writer;
 
@@ -19,7 +21,12 @@ pub fn compose(material: &Material) -> Content {
     let writer = Writer::new(material);
     Content {
         language: material.language,
-        ident: format!("{} {} {}", material.visit, material.on, material.language.tag()),
+        ident: format!(
+            "{} {} {}",
+            material.visit,
+            material.on,
+            material.language.tag()
+        ),
         title: head::title(&writer),
         on: material.on,
         date: Plain::new(&writer.words.date(material.on)),
@@ -36,14 +43,38 @@ pub fn compose(material: &Material) -> Content {
 /// The sections that have something to say, in order.
 fn sections(writer: &Writer) -> Vec<Section> {
     let all = [
-        (SectionIs::Cautions, "letter-cautions", grounds::cautions(writer)),
-        (SectionIs::Changes, "letter-changes", changes::blocks(writer)),
-        (SectionIs::Findings, "letter-findings", findings::blocks(writer)),
+        (
+            SectionIs::Cautions,
+            "letter-cautions",
+            grounds::cautions(writer),
+        ),
+        (
+            SectionIs::Changes,
+            "letter-changes",
+            changes::blocks(writer),
+        ),
+        (
+            SectionIs::Findings,
+            "letter-findings",
+            findings::blocks(writer),
+        ),
         (SectionIs::Why, "letter-why", grounds::why(writer)),
-        (SectionIs::Refused, "letter-refused", grounds::refused(writer)),
-        (SectionIs::NextLook, "letter-next-look", grounds::next_look(writer)),
+        (
+            SectionIs::Refused,
+            "letter-refused",
+            grounds::refused(writer),
+        ),
+        (
+            SectionIs::NextLook,
+            "letter-next-look",
+            grounds::next_look(writer),
+        ),
         (SectionIs::Limits, "letter-limits", grounds::limits(writer)),
-        (SectionIs::Decision, "letter-decision", decision::blocks(writer)),
+        (
+            SectionIs::Decision,
+            "letter-decision",
+            decision::blocks(writer),
+        ),
     ];
     all.into_iter()
         .filter(|(_, _, blocks)| !blocks.is_empty())
@@ -77,5 +108,8 @@ fn line(says: Plain) -> Line {
 
 /// A line with a lead.
 fn led(lead: Plain, says: Plain) -> Line {
-    Line { lead: Some(lead), says }
+    Line {
+        lead: Some(lead),
+        says,
+    }
 }

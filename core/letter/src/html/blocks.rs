@@ -2,7 +2,9 @@
 
 use super::led;
 use crate::Pictures;
-use crate::content::{Block, Change, Content, Finding, Line, PartLine, PartName, Picture, Rated, ReasonLine, Refused};
+use crate::content::{
+    Block, Change, Content, Finding, Line, PartLine, PartName, Picture, Rated, ReasonLine, Refused,
+};
 use crate::ladder::{HEIGHT, Ladder, WEIGHT, WIDTH};
 use crate::picture;
 use crate::plain::Plain;
@@ -168,11 +170,19 @@ pub fn base64(bytes: &[u8]) -> String {
     const ALPHABET: &[u8; 64] = b"ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
     let mut out = String::with_capacity(bytes.len().div_ceil(3) * 4);
     for chunk in bytes.chunks(3) {
-        let three = [chunk[0], chunk.get(1).copied().unwrap_or(0), chunk.get(2).copied().unwrap_or(0)];
+        let three = [
+            chunk[0],
+            chunk.get(1).copied().unwrap_or(0),
+            chunk.get(2).copied().unwrap_or(0),
+        ];
         let all = u32::from_be_bytes([0, three[0], three[1], three[2]]);
         for at in 0..4 {
             let sextet = (all >> (18 - 6 * at)) & 63;
-            out.push(if at <= chunk.len() { char::from(ALPHABET[sextet as usize]) } else { '=' });
+            out.push(if at <= chunk.len() {
+                char::from(ALPHABET[sextet as usize])
+            } else {
+                '='
+            });
         }
     }
     out
@@ -184,7 +194,14 @@ mod tests {
 
     #[test]
     fn base64_as_rfc_4648_section_10_has_it() {
-        let cases = [("", ""), ("f", "Zg=="), ("fo", "Zm8="), ("foo", "Zm9v"), ("foob", "Zm9vYg=="), ("foobar", "Zm9vYmFy")];
+        let cases = [
+            ("", ""),
+            ("f", "Zg=="),
+            ("fo", "Zm8="),
+            ("foo", "Zm9v"),
+            ("foob", "Zm9vYg=="),
+            ("foobar", "Zm9vYmFy"),
+        ];
         for (bytes, text) in cases {
             assert_eq!(base64(bytes.as_bytes()), text);
         }

@@ -67,7 +67,9 @@ impl Printable {
     }
 
     fn printed(&mut self, c: char) -> char {
-        let known = world::fonts().iter().any(|font| font.info().coverage.contains(u32::from(c)));
+        let known = world::fonts()
+            .iter()
+            .any(|font| font.info().coverage.contains(u32::from(c)));
         if known || c.is_whitespace() {
             return c;
         }

@@ -20,9 +20,14 @@ const FONT_FILES: [&[u8]; 4] = [
     include_bytes!("../../fonts/NotoSans-Bold.ttf"),
 ];
 
-static FONTS: LazyLock<Vec<Font>> =
-    LazyLock::new(|| FONT_FILES.iter().filter_map(|bytes| Font::new(Bytes::new(*bytes), 0)).collect());
-static BOOK: LazyLock<LazyHash<FontBook>> = LazyLock::new(|| LazyHash::new(FontBook::from_fonts(FONTS.iter())));
+static FONTS: LazyLock<Vec<Font>> = LazyLock::new(|| {
+    FONT_FILES
+        .iter()
+        .filter_map(|bytes| Font::new(Bytes::new(*bytes), 0))
+        .collect()
+});
+static BOOK: LazyLock<LazyHash<FontBook>> =
+    LazyLock::new(|| LazyHash::new(FontBook::from_fonts(FONTS.iter())));
 static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| LazyHash::new(Library::default()));
 
 /// The fonts a letter is set in.
@@ -39,8 +44,9 @@ pub struct Paper {
 impl Paper {
     /// With the data as JSON text, and pictures as JPEG.
     pub fn new(data: &str, pictures: impl Iterator<Item = (PhotoId, Vec<u8>)>) -> Self {
-        let mut files: BTreeMap<String, Bytes> =
-            pictures.map(|(photo, jpeg)| (format!("/{photo}.jpg"), Bytes::new(jpeg))).collect();
+        let mut files: BTreeMap<String, Bytes> = pictures
+            .map(|(photo, jpeg)| (format!("/{photo}.jpg"), Bytes::new(jpeg)))
+            .collect();
         files.insert("/data.json".to_owned(), Bytes::from_string(data.to_owned()));
         Self {
             template: Source::new(main_id(), TEMPLATE.to_owned()),
@@ -71,12 +77,19 @@ impl World for Paper {
     }
 
     fn source(&self, id: FileId) -> FileResult<Source> {
-        if id == main_id() { Ok(self.template.clone()) } else { Err(FileError::AccessDenied) }
+        if id == main_id() {
+            Ok(self.template.clone())
+        } else {
+            Err(FileError::AccessDenied)
+        }
     }
 
     fn file(&self, id: FileId) -> FileResult<Bytes> {
         let path = id.get().vpath().get_with_slash().to_string();
-        self.files.get(&path).cloned().ok_or(FileError::AccessDenied)
+        self.files
+            .get(&path)
+            .cloned()
+            .ok_or(FileError::AccessDenied)
     }
 
     fn font(&self, index: usize) -> Option<Font> {

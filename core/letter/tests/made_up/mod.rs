@@ -1,5 +1,6 @@
 //! A made-up material: invented people, an invented street, a dormer wall that was smeared instead of flashed.
-#![allow(dead_code)]
+#![allow(dead_code, reason = "not every test needs all of it")]
+#![allow(clippy::unwrap_used, reason = "a test may stop at the first surprise")]
 
 pub mod photo;
 
@@ -11,13 +12,17 @@ use trade::catalogue::{Catalogue, KindKey, Months};
 use trade::firm::{Edition, Firm, Profile};
 use trade::history::History;
 use trade::ids::{MarkId, PartId, PersonId, PhotoId, PropertyId, SlopeId, StructureId, VisitId};
-use trade::mark::{Condition, Correction, DefectSeen, Extent, Mark, Measure, MeasureOf, NotSeen, Rung, Seen};
-use trade::property::{Address, Part, Person, Property, Role, Side, Slope, Structure, StructureKind};
+use trade::mark::{
+    Condition, Correction, DefectSeen, Extent, Mark, Measure, MeasureOf, NotSeen, Rung, Seen,
+};
+use trade::property::{
+    Address, Part, Person, Property, Role, Side, Slope, Structure, StructureKind,
+};
 use trade::thread::{Became, Patch, Thread};
 use trade::units::{Got, Length, Measured, Pitch};
 use trade::verdict::{
-    CodeSection, Course, LookAt, Narrowed, NextLook, Question, Reason, Refused, Source, StandsOn, Step, Strength, Task,
-    Verdict, When,
+    CodeSection, Course, LookAt, Narrowed, NextLook, Question, Reason, Refused, Source, StandsOn,
+    Step, Strength, Task, Verdict, When,
 };
 use trade::visit::{Photo, Reach, Reached, Request, Scope, Visit, WetWhen};
 use trade::words::{Language, Said};
@@ -61,7 +66,10 @@ impl MadeUp {
 /// The house at 18 Teasel Row.
 pub fn teasel_row() -> MadeUp {
     let mut history = History::of(property());
-    history.structures = vec![structure(HOUSE, StructureKind::House), structure(GARAGE, StructureKind::DetachedGarage)];
+    history.structures = vec![
+        structure(HOUSE, StructureKind::House),
+        structure(GARAGE, StructureKind::DetachedGarage),
+    ];
     history.slopes = vec![
         slope(FRONT, HOUSE, Side::Front, 'A', Some(Pitch::rise(6))),
         slope(REAR, HOUSE, Side::Rear, 'B', Some(Pitch::rise(8))),
@@ -130,7 +138,13 @@ fn structure(id: StructureId, kind: StructureKind) -> Structure {
     }
 }
 
-fn slope(id: SlopeId, structure: StructureId, side: Side, letter: char, pitch: Option<Pitch>) -> Slope {
+fn slope(
+    id: SlopeId,
+    structure: StructureId,
+    side: Side,
+    letter: char,
+    pitch: Option<Pitch>,
+) -> Slope {
     Slope {
         id,
         structure,
@@ -168,9 +182,19 @@ fn parts() -> Vec<Part> {
     vec![
         part(1, Some(FRONT), "gutter", None),
         part(2, Some(FRONT), "covering", None),
-        part(3, Some(REAR), "sidewall-flashing", Some("left of the dormer")),
+        part(
+            3,
+            Some(REAR),
+            "sidewall-flashing",
+            Some("left of the dormer"),
+        ),
         part(4, Some(REAR), "kickout", Some("left of the dormer")),
-        part(5, Some(REAR), "headwall-flashing", Some("under the dormer window")),
+        part(
+            5,
+            Some(REAR),
+            "headwall-flashing",
+            Some("under the dormer window"),
+        ),
         part(6, None, "ridge-cap", None),
         part(7, None, "attic-deck", None),
         part(8, Some(REAR), "soffit", None),
@@ -199,19 +223,37 @@ fn visit(id: VisitId, on: Date) -> Visit {
         weather: trade::visit::Weather::default(),
         safety: Vec::new(),
         reached: vec![
-            Reached { structure: HOUSE, how: Reach::OnRoof },
-            Reached { structure: GARAGE, how: Reach::Ground },
+            Reached {
+                structure: HOUSE,
+                how: Reach::OnRoof,
+            },
+            Reached {
+                structure: GARAGE,
+                how: Reach::Ground,
+            },
         ],
         closed: Some(noon(on)),
     }
 }
 
 fn noon(on: Date) -> Timestamp {
-    on.at(12, 0, 0, 0).in_tz("UTC").map_or(Timestamp::UNIX_EPOCH, |zoned| zoned.timestamp())
+    on.at(12, 0, 0, 0)
+        .in_tz("UTC")
+        .map_or(Timestamp::UNIX_EPOCH, |zoned| zoned.timestamp())
 }
 
-fn mark(id: u128, visit: VisitId, part: u16, condition: Condition, defects: &[(&str, Extent)]) -> Mark {
-    let on = if visit == NOW { date(2025, 5, 6) } else { date(2021, 9, 14) };
+fn mark(
+    id: u128,
+    visit: VisitId,
+    part: u16,
+    condition: Condition,
+    defects: &[(&str, Extent)],
+) -> Mark {
+    let on = if visit == NOW {
+        date(2025, 5, 6)
+    } else {
+        date(2021, 9, 14)
+    };
     Mark {
         id: MarkId(Uuid::from_u128(0x600 + id)),
         visit,
@@ -220,7 +262,10 @@ fn mark(id: u128, visit: VisitId, part: u16, condition: Condition, defects: &[(&
         condition,
         defects: defects
             .iter()
-            .map(|&(defect, extent)| DefectSeen { defect: defect.into(), extent })
+            .map(|&(defect, extent)| DefectSeen {
+                defect: defect.into(),
+                extent,
+            })
             .collect(),
         advised: Vec::new(),
         answers: Vec::new(),
@@ -239,9 +284,16 @@ fn marks() -> Vec<Mark> {
     use Rung::{Ageing, Failing, Sound};
     use Seen::{Afar, Near, Touched};
     let spot = Extent::Spot;
-    let mut wall = mark(11, NOW, 3, seen(Failing, Touched), &[("sealant-for-flashing", Extent::Broad)]);
+    let mut wall = mark(
+        11,
+        NOW,
+        3,
+        seen(Failing, Touched),
+        &[("sealant-for-flashing", Extent::Broad)],
+    );
     wall.photos = vec![photo_id(1), photo_id(2)];
-    wall.words = "The bead is cracked along its whole length; a knife goes in behind it.".to_owned();
+    wall.words =
+        String::from("The bead is cracked along its whole length; a knife goes in behind it.");
     wall.measures = vec![Measure {
         of: MeasureOf::Run,
         value: Measured {
@@ -250,9 +302,21 @@ fn marks() -> Vec<Mark> {
             within: 0.01,
         },
     }];
-    let mut wall_then = mark(1, THEN, 3, seen(Failing, Touched), &[("step-flashing-missing", Extent::Broad)]);
+    let mut wall_then = mark(
+        1,
+        THEN,
+        3,
+        seen(Failing, Touched),
+        &[("step-flashing-missing", Extent::Broad)],
+    );
     wall_then.photos = vec![photo_id(0)];
-    let mut gutter = mark(12, NOW, 1, seen(Ageing, Near), &[("gutter-clogged", Extent::Several)]);
+    let mut gutter = mark(
+        12,
+        NOW,
+        1,
+        seen(Ageing, Near),
+        &[("gutter-clogged", Extent::Several)],
+    );
     gutter.corrected = Some(Correction {
         on: date(2025, 5, 7),
         why: "it was the front gutter, not the rear one".to_owned(),
@@ -260,28 +324,65 @@ fn marks() -> Vec<Mark> {
     gutter.photos = vec![photo_id(3)];
     vec![
         wall_then,
-        mark(2, THEN, 4, seen(Failing, Touched), &[("kickout-missing", spot)]),
-        mark(3, THEN, 5, seen(Ageing, Near), &[("head-flashing-short", spot)]),
+        mark(
+            2,
+            THEN,
+            4,
+            seen(Failing, Touched),
+            &[("kickout-missing", spot)],
+        ),
+        mark(
+            3,
+            THEN,
+            5,
+            seen(Ageing, Near),
+            &[("head-flashing-short", spot)],
+        ),
         mark(4, THEN, 2, seen(Sound, Near), &[]),
         mark(5, THEN, 7, seen(Ageing, Touched), &[("deck-stained", spot)]),
         gutter,
         mark(13, NOW, 2, seen(Sound, Near), &[]),
         wall,
         mark(14, NOW, 4, seen(Sound, Touched), &[]),
-        mark(15, NOW, 5, Condition::NotSeen { why: NotSeen::Hidden }, &[]),
+        mark(
+            15,
+            NOW,
+            5,
+            Condition::NotSeen {
+                why: NotSeen::Hidden,
+            },
+            &[],
+        ),
         mark(16, NOW, 6, seen(Sound, Near), &[]),
-        mark(17, NOW, 7, Condition::NotSeen { why: NotSeen::Locked }, &[]),
+        mark(
+            17,
+            NOW,
+            7,
+            Condition::NotSeen {
+                why: NotSeen::Locked,
+            },
+            &[],
+        ),
         mark(18, NOW, 8, seen(Sound, Near), &[]),
         mark(19, NOW, 9, seen(Sound, Near), &[]),
         mark(20, NOW, 10, seen(Sound, Near), &[]),
-        mark(21, NOW, 20, seen(Ageing, Afar), &[("moss-growing", Extent::Several)]),
+        mark(
+            21,
+            NOW,
+            20,
+            seen(Ageing, Afar),
+            &[("moss-growing", Extent::Several)],
+        ),
         mark(22, NOW, 21, seen(Sound, Afar), &[]),
     ]
 }
 
 fn photo(number: u128) -> Photo {
     let (visit, caption) = match number {
-        0 => (THEN, "The joint left of the dormer, a shingle lifted: no metal"),
+        0 => (
+            THEN,
+            "The joint left of the dormer, a shingle lifted: no metal",
+        ),
         1 => (NOW, "The joint left of the dormer, smeared with sealant"),
         2 => (NOW, "A knife behind the cracked bead"),
         _ => (NOW, "Leaves to the brim at the front corner"),
@@ -299,7 +400,13 @@ fn photo(number: u128) -> Photo {
     }
 }
 
-fn thread(part: u16, became: Became, earlier: Option<u128>, now: u128, rungs: (Option<Rung>, Option<Rung>)) -> Thread {
+fn thread(
+    part: u16,
+    became: Became,
+    earlier: Option<u128>,
+    now: u128,
+    rungs: (Option<Rung>, Option<Rung>),
+) -> Thread {
     let id = |id| MarkId(Uuid::from_u128(0x600 + id));
     Thread {
         part: part_id(part),
@@ -318,7 +425,13 @@ fn thread(part: u16, became: Became, earlier: Option<u128>, now: u128, rungs: (O
 
 fn threads() -> Vec<Thread> {
     use Rung::{Ageing, Failing, Sound};
-    let mut wall = thread(3, Became::Patched, Some(1), 11, (Some(Failing), Some(Failing)));
+    let mut wall = thread(
+        3,
+        Became::Patched,
+        Some(1),
+        11,
+        (Some(Failing), Some(Failing)),
+    );
     wall.patches = vec![patch(date(2019, 6, 30)), patch(date(2023, 3, 2))];
     wall.by = Some(By::NotUs);
     let mut kickout = thread(4, Became::Cured, Some(2), 14, (Some(Failing), Some(Sound)));
@@ -349,7 +462,10 @@ fn reason(says: &str, source: Source, on: &[u128]) -> Reason {
         says: Said::verbatim(says),
         source,
         strength: Strength::Advises,
-        stands_on: on.iter().map(|&id| StandsOn::Mark(MarkId(Uuid::from_u128(0x600 + id)))).collect(),
+        stands_on: on
+            .iter()
+            .map(|&id| StandsOn::Mark(MarkId(Uuid::from_u128(0x600 + id))))
+            .collect(),
     }
 }
 
@@ -379,7 +495,11 @@ fn house_verdict() -> Verdict {
                 course: Course::MakeSafe,
                 tasks: vec![task(3, "temporary-cover")],
                 until: Some(date(2025, 6, 17)),
-                reasons: vec![reason("Water comes in at the dormer wall in driven rain.", Source::Owner, &[11])],
+                reasons: vec![reason(
+                    "Water comes in at the dormer wall in driven rain.",
+                    Source::Owner,
+                    &[11],
+                )],
             },
             Step {
                 when: When::ThisSeason,
@@ -387,9 +507,21 @@ fn house_verdict() -> Verdict {
                 tasks: vec![task(3, "new-step-flashing"), task(1, "clean-gutter")],
                 until: None,
                 reasons: vec![
-                    reason("The wall has no metal steps; sealant alone does not keep water out for long.", Source::Practice, &[11]),
-                    reason("Where a roof meets a side wall, flashing at least 4 inches high and 4 inches wide is required.", code("R905.2.8.3"), &[11]),
-                    reason("The shingles around it lie flat and still bend, so that a repair can be woven in.", Source::Evidence, &[13]),
+                    reason(
+                        "The wall has no metal steps; sealant alone does not keep water out for long.",
+                        Source::Practice,
+                        &[11],
+                    ),
+                    reason(
+                        "Where a roof meets a side wall, flashing at least 4 inches high and 4 inches wide is required.",
+                        code("R905.2.8.3"),
+                        &[11],
+                    ),
+                    reason(
+                        "The shingles around it lie flat and still bend, so that a repair can be woven in.",
+                        Source::Evidence,
+                        &[13],
+                    ),
                 ],
             },
             Step {
@@ -397,14 +529,22 @@ fn house_verdict() -> Verdict {
                 course: Course::Leave,
                 tasks: Vec::new(),
                 until: Some(date(2028, 5, 6)),
-                reasons: vec![reason("The rest of the covering is sound.", Source::Evidence, &[13, 16])],
+                reasons: vec![reason(
+                    "The rest of the covering is sound.",
+                    Source::Evidence,
+                    &[13, 16],
+                )],
             },
         ],
         refused: vec![Refused {
             course: Course::Repair,
             narrowed: Narrowed::SealantAlone,
             forbidden: false,
-            reasons: vec![reason("It would be the third patch on the same cause; we stop at two.", Source::HousePolicy, &[11])],
+            reasons: vec![reason(
+                "It would be the third patch on the same cause; we stop at two.",
+                Source::HousePolicy,
+                &[11],
+            )],
         }],
         unseen: vec![part_id(5), part_id(7)],
         unknown: vec![Question::DeckWet, Question::WaterComesIn],
@@ -416,8 +556,20 @@ fn house_verdict() -> Verdict {
             }],
             turns_to: Course::TearOff,
         }),
-        cautions: vec![reason("Paint from before 1978 may hold lead. Whoever cuts into the painted wall works by the lead rules.", Source::Code(CodeSection { document: "40 CFR".to_owned(), edition: None, section: "745".to_owned() }), &[])],
-        limits: vec![reason("The attic was locked: the underside of the deck was not seen.", Source::Evidence, &[17])],
+        cautions: vec![reason(
+            "Paint from before 1978 may hold lead. Whoever cuts into the painted wall works by the lead rules.",
+            Source::Code(CodeSection {
+                document: "40 CFR".to_owned(),
+                edition: None,
+                section: "745".to_owned(),
+            }),
+            &[],
+        )],
+        limits: vec![reason(
+            "The attic was locked: the underside of the deck was not seen.",
+            Source::Evidence,
+            &[17],
+        )],
     }
 }
 
@@ -430,13 +582,21 @@ fn garage_verdict() -> Verdict {
             course: Course::LookFirst,
             tasks: Vec::new(),
             until: None,
-            reasons: vec![reason("It was seen only from the ground.", Source::Evidence, &[21])],
+            reasons: vec![reason(
+                "It was seen only from the ground.",
+                Source::Evidence,
+                &[21],
+            )],
         }],
         refused: vec![Refused {
             course: Course::Recover,
             narrowed: Narrowed::Whole,
             forbidden: true,
-            reasons: vec![reason("There are two layers already.", code("R908.3.1.1"), &[21])],
+            reasons: vec![reason(
+                "There are two layers already.",
+                code("R908.3.1.1"),
+                &[21],
+            )],
         }],
         unseen: Vec::new(),
         unknown: vec![Question::Brittle],

@@ -13,7 +13,9 @@ pub struct Drawn {
 impl Drawn {
     /// A roof, a wall and a sky, `width` × `height` pixels, turned as orientation 1 to 8 says.
     pub fn new(width: u32, height: u32, orientation: u8) -> Self {
-        Self { jpeg: with_exif(&scene(width, height), orientation) }
+        Self {
+            jpeg: with_exif(&scene(width, height), orientation),
+        }
     }
 }
 
@@ -35,7 +37,9 @@ impl Pictures for Lost {
 fn scene(width: u32, height: u32) -> Vec<u8> {
     let picture = ImageBuffer::from_fn(width, height, |x, y| {
         // Granules of eight pixels: as hard to compress as a roof is, also when shrunk.
-        let grain = ((x / 8).wrapping_mul(2_654_435_761) ^ (y / 8).wrapping_mul(2_246_822_519)).wrapping_mul(3_266_489_917) >> 27;
+        let grain = ((x / 8).wrapping_mul(2_654_435_761) ^ (y / 8).wrapping_mul(2_246_822_519))
+            .wrapping_mul(3_266_489_917)
+            >> 27;
         let (sky, wall) = (y * 3 < height, x * 4 < width);
         let course = y % (height / 12).max(1) < (height / 120).max(1);
         let base = match (sky, wall, course) {
@@ -47,7 +51,9 @@ fn scene(width: u32, height: u32) -> Vec<u8> {
         Rgb(base.map(|value: u8| value.saturating_add(grain as u8)))
     });
     let mut jpeg = Vec::new();
-    JpegEncoder::new_with_quality(&mut jpeg, 90).encode_image(&picture).unwrap();
+    JpegEncoder::new_with_quality(&mut jpeg, 90)
+        .encode_image(&picture)
+        .unwrap();
     jpeg
 }
 

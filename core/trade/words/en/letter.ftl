@@ -2,7 +2,7 @@
 
 letter-your-roof = Your roof at { $address }
 letter-licence = Licence { $licence }
-letter-looked = { $by } came on { $date }. What was to be looked at: { $scope }
+letter-looked = { $by } came on { $date }. What was to be looked at: { $scope }.
 letter-takes-the-place = This letter takes the place of our letter of { $date }: a record was corrected since. Please go by this one.
 letter-footer = { $address } · { $date }
 letter-then = then
@@ -72,14 +72,15 @@ letter-wrong-more = { $more ->
 letter-wrong-nothing = Nothing that we saw is worn or failing.
 
 letter-advice-none = Nothing yet: we saw too little to advise on.
-letter-step-with-work = { $course }: { $work }
+letter-step-with-work = { $course }: { $work }.
+letter-step-briefly = { $course }: { $work }
 letter-step-alone = { $course }. { $what }
 letter-work = { $remedy } ({ $places })
 letter-work-lead = { $work }.
 letter-common-practice = common practice
 letter-work-for = { $work }, work for { $who }
-letter-step-until = { $step }. To be done by { $date }.
-letter-step-holds-until = { $step }. It holds for weeks: the lasting work must follow by { $date }.
+letter-step-until = { $step } To be done by { $date }.
+letter-step-holds-until = { $step } It holds for weeks: the lasting work must follow by { $date }.
 letter-step-look-by = { $step } Next look by { $date }.
 
 letter-can-wait = Can wait:
@@ -162,9 +163,9 @@ letter-advised = We advise:
 letter-cures = Cures it:
 letter-buys-time = Buys time:
 letter-worsens = Makes it worse:
-letter-remedy-cures = { $remedy }. That cures it
-letter-remedy-buys-time = { $remedy }. That holds some { $months } ({ $source }); the cause stays
-letter-remedy-worsens = { $remedy }. Be warned that this makes it worse
+letter-remedy-cures = { $remedy }. That cures it.
+letter-remedy-buys-time = { $remedy }. That holds some { $months } ({ $source }); the cause stays.
+letter-remedy-worsens = { $remedy }. Be warned that this makes it worse.
 letter-measure = { $of }: { $value }, { $got }
 letter-measure-within = { $measure }, within { $within } %
 letter-corrected = Corrected on { $date }: { $why }

@@ -1,8 +1,8 @@
 //! What do you advise? What can wait? How long will it last? Do I need a permit?
 
 use super::{few, line};
-use crate::compose::writer::Writer;
 use crate::compose::led;
+use crate::compose::writer::Writer;
 use crate::content::Line;
 use crate::plain::Plain;
 use trade::mark::Rung;
@@ -12,14 +12,22 @@ use trade::words::Said;
 /// Pieces of work that page one names in one step.
 const TASKS_NAMED: usize = 3;
 /// The rules whose limits say how long a roof will do: the next covering, and what a sale asks of it.
-const TELL_HOW_LONG: [&str; 3] = ["limit-next-is-tear-off", "sale-under-two-years", "sale-not-seen"];
+const TELL_HOW_LONG: [&str; 3] = [
+    "limit-next-is-tear-off",
+    "sale-under-two-years",
+    "sale-not-seen",
+];
 
 /// Every step of every verdict, in order of time.
 pub fn steps(writer: &Writer) -> Vec<Line> {
     let verdicts = writer.material.verdicts;
     let lines: Vec<Line> = When::ALL
         .into_iter()
-        .flat_map(|when| verdicts.iter().flat_map(move |verdict| steps_at(writer, verdict, when)))
+        .flat_map(|when| {
+            verdicts
+                .iter()
+                .flat_map(move |verdict| steps_at(writer, verdict, when))
+        })
         .collect();
     if lines.is_empty() {
         vec![line(writer.text("letter-advice-none"))]
@@ -31,7 +39,12 @@ pub fn steps(writer: &Writer) -> Vec<Line> {
 fn steps_at(writer: &Writer, verdict: &Verdict, when: When) -> Vec<Line> {
     let steps = verdict.steps.iter().filter(|step| step.when == when);
     steps
-        .map(|step| led(writer.say(&when_and_where(writer, verdict, step)), writer.say(&in_words(writer, step))))
+        .map(|step| {
+            led(
+                writer.say(&when_and_where(writer, verdict, step)),
+                writer.say(&in_words(writer, step)),
+            )
+        })
         .collect()
 }
 
@@ -40,7 +53,9 @@ pub fn when_and_where(writer: &Writer, verdict: &Verdict, step: &Step) -> Said {
     let when = Said::new(step.when.key());
     if writer.has_many_structures() {
         let structure = writer.small_structure(verdict.structure);
-        Said::new("letter-when-structure").with("when", when).with("structure", structure)
+        Said::new("letter-when-structure")
+            .with("when", when)
+            .with("structure", structure)
     } else {
         Said::new("letter-reason").with("why", when)
     }
@@ -52,9 +67,13 @@ pub fn in_words(writer: &Writer, step: &Step) -> Said {
     let work = work(writer, &step.tasks);
     let said = if work.is_empty() {
         let what = Said::new(format!("{}.what", step.course.key()));
-        Said::new("letter-step-alone").with("course", course).with("what", what)
+        Said::new("letter-step-alone")
+            .with("course", course)
+            .with("what", what)
     } else {
-        Said::new("letter-step-with-work").with("course", course).with("work", few(work, TASKS_NAMED))
+        Said::new("letter-step-with-work")
+            .with("course", course)
+            .with("work", few(work, TASKS_NAMED))
     };
     match step.until {
         Some(until) => {
@@ -76,23 +95,34 @@ fn briefly(writer: &Writer, step: &Step) -> Said {
     if work.is_empty() {
         course
     } else {
-        Said::new("letter-step-with-work").with("course", course).with("work", few(work, TASKS_NAMED))
+        Said::new("letter-step-briefly")
+            .with("course", course)
+            .with("work", few(work, TASKS_NAMED))
     }
 }
 
 /// The work of a step in a few words: each remedy once, with its parts and the trade where it is not ours.
 fn work(writer: &Writer, tasks: &[Task]) -> Vec<Said> {
-    grouped(writer, tasks).into_iter().map(|(task, places)| one_work(writer, task, places)).collect()
+    grouped(writer, tasks)
+        .into_iter()
+        .map(|(task, places)| one_work(writer, task, places))
+        .collect()
 }
 
 /// The same a line each, with what is done.
 pub fn work_explained(writer: &Writer, tasks: &[Task]) -> Vec<Line> {
     let groups = grouped(writer, tasks).into_iter();
     let lines = groups.map(|(task, places)| {
-        let what = task.remedy.as_ref().and_then(|remedy| writer.text_if_any(&format!("{}.what", remedy.message())));
+        let what = task
+            .remedy
+            .as_ref()
+            .and_then(|remedy| writer.text_if_any(&format!("{}.what", remedy.message())));
         let work = writer.sentence(&one_work(writer, task, places)).to_string();
         match what {
-            Some(what) => led(writer.say(&Said::new("letter-work-lead").with("work", work)), what),
+            Some(what) => led(
+                writer.say(&Said::new("letter-work-lead").with("work", work)),
+                what,
+            ),
             None => line(Plain::new(&work)),
         }
     });
@@ -103,12 +133,17 @@ pub fn work_explained(writer: &Writer, tasks: &[Task]) -> Vec<Line> {
 fn grouped<'t>(writer: &Writer, tasks: &'t [Task]) -> Vec<(&'t Task, Vec<Said>)> {
     let mut grouped: Vec<(&Task, Vec<Said>)> = Vec::new();
     for task in tasks {
-        let Some(part) = writer.material.history.part(task.part) else { continue };
+        let Some(part) = writer.material.history.part(task.part) else {
+            continue;
+        };
         let place = match task.remedy {
             Some(_) => Said::verbatim(writer.address(part).to_string()),
             None => writer.named(part),
         };
-        match grouped.iter_mut().find(|(known, _)| (&known.remedy, known.trade) == (&task.remedy, task.trade)) {
+        match grouped
+            .iter_mut()
+            .find(|(known, _)| (&known.remedy, known.trade) == (&task.remedy, task.trade))
+        {
             Some((_, places)) => places.push(place),
             None => grouped.push((task, vec![place])),
         }
@@ -133,15 +168,28 @@ fn one_work(writer: &Writer, task: &Task, places: Vec<Said>) -> Said {
 
 /// What can wait, and what comes of waiting with the rest.
 pub fn waiting(writer: &Writer) -> Vec<Line> {
-    let steps = || writer.material.verdicts.iter().flat_map(|verdict| verdict.steps.iter().map(move |step| (verdict, step)));
+    let steps = || {
+        writer
+            .material
+            .verdicts
+            .iter()
+            .flat_map(|verdict| verdict.steps.iter().map(move |step| (verdict, step)))
+    };
     let mut can_wait: Vec<Said> = steps()
         .filter(|(_, step)| step.when == When::Later && is_work(step.course))
         .map(|(verdict, step)| writer.on_structure(verdict.structure, briefly(writer, step)))
         .collect();
     can_wait.extend(worn_but_working(writer));
-    let says = if can_wait.is_empty() { Said::new("letter-can-wait-rest") } else { few(can_wait, TASKS_NAMED) };
+    let says = if can_wait.is_empty() {
+        Said::new("letter-can-wait-rest")
+    } else {
+        few(can_wait, TASKS_NAMED)
+    };
     let mut lines = vec![led(writer.text("letter-can-wait"), writer.say(&says))];
-    let soonest = steps().filter(|(_, step)| is_work(step.course)).map(|(_, step)| step.when).min();
+    let soonest = steps()
+        .filter(|(_, step)| is_work(step.course))
+        .map(|(_, step)| step.when)
+        .min();
     let key = match soonest {
         Some(When::Now) => "letter-wait-now",
         Some(When::ThisSeason) => "letter-wait-season",
@@ -153,9 +201,18 @@ pub fn waiting(writer: &Writer) -> Vec<Line> {
 
 /// Parts that are worn, still do their work, and that no step names.
 fn worn_but_working(writer: &Writer) -> Vec<Said> {
-    let named = |part| writer.material.verdicts.iter().flat_map(|verdict| &verdict.steps).flat_map(|step| &step.tasks).any(|task| task.part == part);
+    let named = |part| {
+        writer
+            .material
+            .verdicts
+            .iter()
+            .flat_map(|verdict| &verdict.steps)
+            .flat_map(|step| &step.tasks)
+            .any(|task| task.part == part)
+    };
     let marks = writer.marks().into_iter();
-    let worn = marks.filter(|(part, mark)| mark.condition.rung() == Some(Rung::Ageing) && !named(part.id));
+    let worn =
+        marks.filter(|(part, mark)| mark.condition.rung() == Some(Rung::Ageing) && !named(part.id));
     worn.map(|(part, _)| writer.named(part)).collect()
 }
 
@@ -173,21 +230,41 @@ pub fn lasting(writer: &Writer) -> Vec<Line> {
         .filter_map(|verdict| {
             let course = verdict.main_course()?;
             let says = Said::new(format!("letter-lasts-{}", course.key()));
-            Some(line(writer.say(&writer.about_structure(verdict.structure, says))))
+            Some(line(
+                writer.say(&writer.about_structure(verdict.structure, says)),
+            ))
         })
         .collect();
-    let limits = writer.material.verdicts.iter().flat_map(|verdict| &verdict.limits);
+    let limits = writer
+        .material
+        .verdicts
+        .iter()
+        .flat_map(|verdict| &verdict.limits);
     let how_long = limits.filter(|limit| TELL_HOW_LONG.contains(&limit.rule.as_str()));
-    lines.extend(writer.reasons(how_long).into_iter().map(|reason| line(reason.says)));
+    lines.extend(
+        writer
+            .reasons(how_long)
+            .into_iter()
+            .map(|reason| line(reason.says)),
+    );
     lines.push(line(writer.text("letter-lasts-no-number")));
     lines
 }
 
 /// Whether a permit is likely needed: by the greatest course advised.
 pub fn permit(writer: &Writer) -> Vec<Line> {
-    let courses: Vec<Course> = writer.material.verdicts.iter().filter_map(Verdict::main_course).collect();
-    let covering = courses.iter().any(|course| matches!(course, Course::TearOff | Course::Recover));
-    let repair = courses.iter().any(|course| matches!(course, Course::Repair | Course::MakeSafe));
+    let courses: Vec<Course> = writer
+        .material
+        .verdicts
+        .iter()
+        .filter_map(Verdict::main_course)
+        .collect();
+    let covering = courses
+        .iter()
+        .any(|course| matches!(course, Course::TearOff | Course::Recover));
+    let repair = courses
+        .iter()
+        .any(|course| matches!(course, Course::Repair | Course::MakeSafe));
     let key = if covering {
         "letter-permit-covering"
     } else if repair {

@@ -23,8 +23,16 @@ pub fn answers(writer: &Writer) -> Vec<Answer> {
         (Asks::Lasting, "letter-ask-lasting", advice::lasting(writer)),
         (Asks::Wood, "letter-ask-wood", state::wood(writer)),
         (Asks::Permit, "letter-ask-permit", advice::permit(writer)),
-        (Asks::Warranty, "letter-ask-warranty", vec![line(writer.text("letter-warranty"))]),
-        (Asks::NotSeen, "letter-ask-not-seen", state::not_seen(writer)),
+        (
+            Asks::Warranty,
+            "letter-ask-warranty",
+            vec![line(writer.text("letter-warranty"))],
+        ),
+        (
+            Asks::NotSeen,
+            "letter-ask-not-seen",
+            state::not_seen(writer),
+        ),
     ];
     all.into_iter()
         .map(|(asks, question, says)| Answer {
@@ -43,7 +51,9 @@ fn few(said: Vec<Said>, most: usize) -> Said {
     if more == 0 {
         list
     } else {
-        Said::new("letter-and-more").with("list", list).with("more", i64::try_from(more).unwrap_or(i64::MAX))
+        Said::new("letter-and-more")
+            .with("list", list)
+            .with("more", i64::try_from(more).unwrap_or(i64::MAX))
     }
 }
 

@@ -39,7 +39,11 @@ fn patches(writer: &Writer) -> BTreeMap<(RemedyKey, Months), Vec<Said>> {
         if mark.condition.rung() < Some(Rung::Failing) {
             continue;
         }
-        for treats in writer.defects(mark).flat_map(|defect| &defect.remedies).filter(|treats| treats.fits(&part.kind)) {
+        for treats in writer
+            .defects(mark)
+            .flat_map(|defect| &defect.remedies)
+            .filter(|treats| treats.fits(&part.kind))
+        {
             if let Effect::BuysTime { months, .. } = &treats.effect {
                 let parts = patches.entry((treats.remedy.clone(), *months)).or_default();
                 let named = writer.named(part);
@@ -55,20 +59,35 @@ fn patches(writer: &Writer) -> BTreeMap<(RemedyKey, Months), Vec<Said>> {
 /// Repairs that are refused, in a line: the reasons stand in their own section.
 fn not_sold(writer: &Writer) -> Option<Line> {
     let is_patch = |refused: &&Refused| {
-        refused.course == Course::Repair || matches!(refused.narrowed, Narrowed::SealantAlone | Narrowed::BeyondMakingSafe)
+        refused.course == Course::Repair
+            || matches!(
+                refused.narrowed,
+                Narrowed::SealantAlone | Narrowed::BeyondMakingSafe
+            )
     };
     let refused: Vec<Said> = writer
         .material
         .verdicts
         .iter()
-        .flat_map(|verdict| verdict.refused.iter().filter(is_patch).map(move |refused| (verdict, refused)))
+        .flat_map(|verdict| {
+            verdict
+                .refused
+                .iter()
+                .filter(is_patch)
+                .map(move |refused| (verdict, refused))
+        })
         .map(|(verdict, refused)| {
-            writer.on_structure(verdict.structure, writer.small(&grounds::course_refused(refused)))
+            writer.on_structure(
+                verdict.structure,
+                writer.small(&grounds::course_refused(refused)),
+            )
         })
         .collect();
     if refused.is_empty() {
         return None;
     }
     let list = Said::new("letter-list").with("each", refused);
-    Some(line(writer.say(&Said::new("letter-patch-refused").with("list", list))))
+    Some(line(
+        writer.say(&Said::new("letter-patch-refused").with("list", list)),
+    ))
 }
