@@ -202,11 +202,11 @@ fn sentences_read_as_spanish_when_put_together() {
     };
     assert_eq!(
         patched(1),
-        "Tapas de cumbrera: se parchó una vez. Causa: un collarín de tubo resecado por el sol."
+        "Tapas de cumbrera: un parche hasta ahora. Causa: un collarín de tubo resecado por el sol."
     );
     assert_eq!(
         patched(3),
-        "Tapas de cumbrera: se parchó 3 veces. Causa: un collarín de tubo resecado por el sol."
+        "Tapas de cumbrera: 3 parches hasta ahora. Causa: un collarín de tubo resecado por el sol."
     );
     let then = Said::new("doorstep-then-defects")
         .with("rung", Said::new("rung-failing"))

@@ -100,9 +100,9 @@ reason-urgent = Esto no debe esperar a la reparación misma.
 reason-deck-wet = La madera bajo el techo está mojada o blanda en un lugar. Se corta hasta madera sana, y primero se busca de dónde viene el agua.
 reason-repair-local = Lo que está mal es local, y a la cubierta de alrededor le quedan años.
 reason-patched-before = { $part }: { $times ->
-    [1] ya se parchó una vez, y la causa sigue ahí.
-    [2] ya se parchó dos veces, y la causa sigue ahí.
-   *[other] ya se parchó { $times } veces, y la causa sigue ahí.
+    [1] hubo antes un parche, y la causa sigue ahí.
+    [2] hubo antes dos parches, y la causa sigue ahí.
+   *[other] hubo antes { $times } parches, y la causa sigue ahí.
 }
 reason-our-callback = { $part }: es trabajo nuestro, y no aguantó. Corregirlo corre por nuestra cuenta.
 reason-their-callback = { $part }: otra persona ya hizo este arreglo, y no aguantó. Pregúntele primero a quien lo hizo.

@@ -80,7 +80,7 @@ letter-work-lead = { $work }.
 letter-common-practice = práctica común
 letter-work-for = { $work }, trabajo para { $who }
 letter-step-until = { $step } Debe hacerse a más tardar el { $date }.
-letter-step-holds-until = { $step } Aguanta semanas: el trabajo duradero debe seguir a más tardar el { $date }.
+letter-step-holds-until = { $step } Aguanta unas semanas: el trabajo definitivo debe hacerse a más tardar el { $date }.
 letter-step-look-by = { $step } Próxima revisión: a más tardar el { $date }.
 
 letter-can-wait = Puede esperar:
@@ -97,7 +97,7 @@ letter-price-later = Lo que cuesta: esta carta no da precio. Viene con nuestra o
 
 letter-lasts-course-leave = Hoy hace su trabajo, donde pudimos verlo.
 letter-lasts-course-maintain = Hace su trabajo; con el mantenimiento que aquí se nombra, lo debería seguir haciendo.
-letter-lasts-course-make-safe = Lo que aseguramos aguanta semanas. No es una reparación.
+letter-lasts-course-make-safe = Lo que aseguramos aguanta unas semanas. No es una reparación.
 letter-lasts-course-repair = Los lugares que reparamos deberían durar tanto como el techo de alrededor. A ese techo le quedan años, hasta donde pudimos ver.
 letter-lasts-course-recover = Una cubierta nueva puesta sobre una vieja suele durar menos que una puesta sobre la madera.
 letter-lasts-course-tear-off = La cubierta vieja llegó a su fin. Una nueva sobre madera sana es empezar de nuevo.
@@ -132,11 +132,11 @@ letter-decision = Su decisión
 letter-changes-since = La última revisión fue el { $date }. Esto pasó con lo que encontramos entonces.
 letter-then-found = Se encontró entonces: { $defects }.
 letter-then-found-on = Se encontró el { $date }: { $defects }.
-letter-then-on = Se vio por última vez el { $date }.
+letter-then-on = Esta parte se vio por última vez el { $date }.
 letter-work-since = Trabajo hecho desde entonces: { $by }.
 letter-patches = { $count ->
-    [one] Se parchó una vez por esta causa: { $each }.
-   *[other] Se parchó { $count } veces por esta causa: { $each }.
+    [one] Un parche por esta causa: { $each }.
+   *[other] { $count } parches por esta causa: { $each }.
 }
 letter-patch-one = { $what } ({ $by }, a más tardar el { $date })
 letter-patch-something = algo que no pudimos distinguir
@@ -185,7 +185,7 @@ letter-source-policy = nuestra propia norma
 letter-source-owner = lo que usted nos dijo
 
 letter-forbidden = Una regla lo prohíbe.
-letter-refused-by-judgement = No le haríamos ningún favor.
+letter-refused-by-judgement = Con eso no le haríamos ningún favor.
 
 letter-turns-to = { $count ->
     [one] Una revisión podría cambiar nuestro consejo. Entonces sería: { $course }.

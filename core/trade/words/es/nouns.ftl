@@ -1,7 +1,7 @@
 # Names of conditions, courses, trades, questions and the other nouns.
 # A name is written as it stands on a button; in the middle of a sentence its first letter is made small.
 # Conditions, what became of a part and the like are said of parts of either gender and number: they are worded so that
-# nothing has to agree ("En buen estado", "Con parche", "Se cambió", never "Bueno", "Parchado", "Cambiada").
+# nothing has to agree ("En buen estado", "Con parche", "Pieza nueva", never "Buena", "Parchado", "Se cambió").
 
 # --- rungs of condition
 rung-sound = En buen estado
@@ -13,7 +13,7 @@ rung-failing = Con fallas
 rung-failed = Falla total
     .what = Ya no hace su trabajo.
 
-condition-gone = Ya no está
+condition-gone = Ya no hay
 condition-not-seen = Sin ver
 
 # --- how it was seen
@@ -316,8 +316,8 @@ by-unknown = No se sabe por quién
 
 # --- what was done, where no remedy is named
 did-replaced = Se puso una pieza nueva
-did-covered = Se cubrió
-did-taken-down = Se quitó
+did-covered = Se puso otra cosa encima
+did-taken-down = Retiro de la pieza
 did-something = Se hizo algo, no se sabe qué
 
 # --- how the work is known
@@ -327,28 +327,28 @@ evidence-papers = Por papeles
 evidence-own-record = Por nuestro propio registro
 
 # --- what became of a part
-became-gone = Ya no está
-    .what = Se quitó, y no hay nada en su lugar.
+became-gone = Ya no hay
+    .what = Esta parte se quitó, y no hay nada en su lugar.
 became-hidden = Debajo de otra cosa
-    .what = Quedó debajo de otra cosa y no se puede juzgar.
-became-not-seen-again = No se volvió a ver
-    .what = Esta vez no se vio. Lo que se encontró antes sigue en pie.
-became-replaced = Se cambió
+    .what = Esta parte quedó debajo de otra cosa y no se puede juzgar.
+became-not-seen-again = Sin volver a ver
+    .what = Esta vez no se vio esta parte. Lo que se encontró antes sigue en pie.
+became-replaced = Pieza nueva
     .what = Ahora hay una pieza nueva en su lugar.
 became-cured = Problema resuelto
-    .what = Se corrigió la causa, y ahora está en buen estado.
+    .what = Se corrigió la causa, y ahora esta parte está en buen estado.
 became-patched = Con parche
     .what = Se hizo algo, pero la causa sigue ahí.
 became-worse = Peor
-    .what = Ha empeorado.
-became-still-open = Sigue pendiente
-    .what = Está como estaba; no se hizo nada.
+    .what = Esta parte ha empeorado.
+became-still-open = Sin resolver
+    .what = Esta parte está como estaba; no se hizo nada.
 became-better = Mejor
-    .what = Se ve mejor, y no se sabe de ningún trabajo.
+    .what = Esta parte se ve mejor, y no se sabe de ningún trabajo.
 became-quiet = Bien antes y ahora
-    .what = Estaba en buen estado y lo sigue estando.
+    .what = Esta parte estaba en buen estado y lo sigue estando.
 became-new = Por primera vez
-    .what = Antes no estaba en el registro.
+    .what = Esta parte no estaba antes en el registro.
 
 # --- coverings
 covering-asphalt-strip = Teja de asfalto de tres lengüetas
@@ -425,7 +425,7 @@ tells-danger = Peligro
 tells-request = Lo que piden ahora
 tells-patched = Parches anteriores
 tells-offered = Ofertas anteriores
-tells-not-seen = Nunca se vio
+tells-not-seen = Sin ver nunca
 tells-work-since = Trabajo desde entonces
 tells-due = Pendiente
 tells-corrected = Corrección

@@ -80,7 +80,7 @@ remedy-close-holes = Cierre de agujeros
 
 # --- repair: the deck and the sheets on it
 remedy-cut-out-deck = Tablero nuevo en ese lugar
-    .what = Parado el paso del agua, la madera mala se corta hasta el centro de las vigas sanas más cercanas y se cambia.
+    .what = Una vez detenida el agua, la madera mala se corta hasta el centro de las vigas sanas más cercanas y se cambia.
 remedy-add-deck = Paneles de tablero nuevos
     .what = Las tablas viejas se cambian o se cubren con paneles nuevos, clavados a las vigas, con holgura para cuando se hinchen.
 remedy-refasten-deck = Clavado del tablero

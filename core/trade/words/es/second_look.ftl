@@ -45,8 +45,8 @@ doorstep-asked-look-first = { $asked }: el { $on } no podíamos decir nada sin u
 # --- patches
 doorstep-patched =
     { $count ->
-        [one] { $part }: se parchó una vez. Causa: { $cause }.
-       *[other] { $part }: se parchó { $count } veces. Causa: { $cause }.
+        [one] { $part }: un parche hasta ahora. Causa: { $cause }.
+       *[other] { $part }: { $count } parches hasta ahora. Causa: { $cause }.
     }
 doorstep-lasted = Aguantó { $each }.
 doorstep-lasted-one =
@@ -70,9 +70,9 @@ doorstep-answered-saying = { $came }, el { $on }: “{ $words }”
 doorstep-no-answer-yet = Sin respuesta hasta ahora.
 
 # --- what was not seen
-doorstep-never-seen = Nunca se vio: { $parts }. { $why }.
-doorstep-not-seen-again = Se encontró mal y no se ha vuelto a ver: { $parts }. { $why }.
-doorstep-covered = Debajo de otra cosa, no se podía juzgar: { $parts }.
+doorstep-never-seen = Sin ver nunca: { $parts }. { $why }.
+doorstep-not-seen-again = Con fallas y sin volver a ver: { $parts }. { $why }.
+doorstep-covered = Debajo de otra cosa, sin poder juzgarse: { $parts }.
 doorstep-only-from-ground = { $structure }: solo se ha visto desde el suelo.
 doorstep-only-from-inside = { $structure }: solo se ha visto desde adentro.
 doorstep-never-reached = { $structure }: nunca se ha llegado hasta ahí.
@@ -106,15 +106,15 @@ doorstep-letter-out-of-date = La carta del { $letter } ya no vale desde el { $si
 doorstep-callback = { $part }: nuestro trabajo del { $when } volvió a fallar el { $seen }. Respondemos nosotros. { $what }.
 doorstep-may-be-callback =
     { $years ->
-        [one] { $part }: lo hicimos el { $when }. Si falla en menos de 1 año, respondemos nosotros. { $what }.
-       *[other] { $part }: lo hicimos el { $when }. Si falla en menos de { $years } años, respondemos nosotros. { $what }.
+        [one] { $part }: trabajo nuestro del { $when }. Si falla en menos de 1 año, respondemos nosotros. { $what }.
+       *[other] { $part }: trabajo nuestro del { $when }. Si falla en menos de { $years } años, respondemos nosotros. { $what }.
     }
 
 # --- what to look at again
 doorstep-then = { $rung } el { $on }.
 doorstep-then-defects = { $rung } el { $on }: { $defects }.
-doorstep-then-patched = Parecía en buen estado el { $on }, pero la causa no se curó: { $defects }.
+doorstep-then-patched = En buen estado, al parecer, el { $on }, pero la causa no se curó: { $defects }.
 doorstep-since = Desde entonces: { $works }
-doorstep-look-never = Nunca se vio: { $why }.
-doorstep-look-not-again = No se vio el { $on }: { $why }.
-doorstep-look-covered = Está debajo de otra cosa.
+doorstep-look-never = Sin ver hasta hoy: { $why }.
+doorstep-look-not-again = Sin ver el { $on }: { $why }.
+doorstep-look-covered = Le quedó otra cosa encima.
