@@ -148,10 +148,10 @@ then-and-now-quiet = { $count ->
    *[other] { $count } partes están
  } en buen estado, hasta donde se vio antes y ahora.
 then-and-now-patched = { $count ->
-    [one] Se parchó una vez, el { $on }
-   *[other] Se parchó { $count } veces, la última el { $on }
+    [one] Un parche, el { $on }
+   *[other] { $count } parches, el último el { $on }
  }
-then-and-now-callback = Volvió a fallar cuando ya debía estar curado · { $by }
+then-and-now-callback = Otra falla después de curar la causa · { $by }
 then-found = El { $on }: { $defects }
 now-found = Ahora: { $defects }
 picture-of = { $part }, { $on }
