@@ -1,9 +1,9 @@
 //! The clock: the only place that asks what time it is.
 
 use acts::Moment;
+use jiff::ZonedDateTime;
 use jiff::civil::Date;
 use jiff::tz::TimeZone;
-use jiff::ZonedDateTime;
 
 /// The clock that an act's moment is read from.
 #[derive(Clone, Copy, Debug, Default)]

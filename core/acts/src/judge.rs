@@ -50,11 +50,11 @@ pub fn judge(book: &Book, visit: VisitId, moment: Moment) -> Result<Judged, ActE
         .map(|&structure| judge::verdict(&history, structure, visit.id, moment.today, &rules))
         .collect();
     Ok(Judged {
-        threads,
-        verdicts,
         history,
         visit,
         going,
+        threads,
+        verdicts,
     })
 }
 

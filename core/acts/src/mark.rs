@@ -7,10 +7,9 @@ use std::collections::BTreeMap;
 use trade::answer::Answer;
 use trade::catalogue::{Catalogue, DefectKey};
 use trade::history::History;
-use trade::ids::{MarkId, PartId, StructureId, VisitId};
+use trade::ids::{MarkId, PartId, SlopeId, StructureId, VisitId};
 use trade::mark::{Condition, Correction, DefectSeen, Extent, Mark, Measure, NotSeen, Rung, Seen};
 use trade::property::Part;
-use trade::stack::Stack;
 use trade::verdict::{Answered, Question};
 use trade::visit::{Reach, Visit};
 use trade::work::Work;
@@ -115,9 +114,23 @@ pub(crate) fn write(
     moment: Moment,
     change: impl FnOnce(&mut Mark, Option<Seen>),
 ) -> Result<PartId, ActError> {
+    let numbering = &mut Numbering::of(history);
+    write_numbered(tx, history, numbering, open, spot, moment, change)
+}
+
+/// [`write`] for one of several spots: numbers run on from one to the next.
+fn write_numbered(
+    tx: &mut Writing<'_>,
+    history: &History,
+    numbering: &mut Numbering,
+    open: &Visit,
+    spot: &Spot,
+    moment: Moment,
+    change: impl FnOnce(&mut Mark, Option<Seen>),
+) -> Result<PartId, ActError> {
     let spot = born_meanwhile(history, spot);
-    let structure = structure_of(history, &spot)?;
-    let part = part_at(tx, history, &mut Numbering::of(history), &spot, moment)?;
+    let (structure, _) = place_of(history, &spot)?;
+    let part = part_at(tx, history, numbering, &spot, moment)?;
     let mut mark = history
         .mark_on(part, open.id)
         .cloned()
@@ -145,15 +158,21 @@ fn born_meanwhile(history: &History, spot: &Spot) -> Spot {
         .map_or_else(|| spot.clone(), |part| Spot::Known { part: part.id })
 }
 
-fn structure_of(history: &History, spot: &Spot) -> Result<StructureId, ActError> {
+/// The structure and the slope that a spot is on.
+pub(crate) fn place_of(
+    history: &History,
+    spot: &Spot,
+) -> Result<(StructureId, Option<SlopeId>), ActError> {
     match spot {
         Spot::Known { part } => history
             .part(*part)
-            .map(|part| part.structure)
+            .map(|part| (part.structure, part.slope))
             .ok_or(ActError::NotThere { what: "the part" }),
-        Spot::Unborn { structure, .. } => history
+        Spot::Unborn {
+            structure, slope, ..
+        } => history
             .structure(*structure)
-            .map(|structure| structure.id)
+            .map(|structure| (structure.id, *slope))
             .ok_or(ActError::NotThere {
                 what: "the structure",
             }),
@@ -203,7 +222,7 @@ pub fn set_rung(
     moment: Moment,
 ) -> Result<PartId, ActError> {
     change(book, visit, spot, moment, |mark, usual| {
-        put_on(mark, rung, usual)
+        put_on(mark, rung, usual);
     })
 }
 
@@ -236,10 +255,34 @@ pub fn not_seen(
     why: NotSeen,
     moment: Moment,
 ) -> Result<PartId, ActError> {
-    change(book, visit, spot, moment, |mark, _| {
-        mark.condition = Condition::NotSeen { why };
-        mark.defects.clear();
-        mark.answers.clear();
+    change(book, visit, spot, moment, |mark, _| put_unseen(mark, why))
+}
+
+fn put_unseen(mark: &mut Mark, why: NotSeen) {
+    mark.condition = Condition::NotSeen { why };
+    mark.defects.clear();
+    mark.answers.clear();
+}
+
+/// Says of several parts at once that they were not seen, and why: one act, taken back by one undo.
+///
+/// # Errors
+/// As [`change`].
+pub fn all_not_seen(
+    book: &mut Book,
+    visit: VisitId,
+    spots: &[Spot],
+    why: NotSeen,
+    moment: Moment,
+) -> Result<(), ActError> {
+    let (history, open) = visit::find_open(book, visit)?;
+    book.write(moment.at, |tx| {
+        let mut numbering = Numbering::of(&history);
+        for spot in spots {
+            let say = |mark: &mut Mark, _| put_unseen(mark, why);
+            write_numbered(tx, &history, &mut numbering, &open, spot, moment, say)?;
+        }
+        Ok(())
     })
 }
 
@@ -383,25 +426,7 @@ pub fn set_words(
     moment: Moment,
 ) -> Result<PartId, ActError> {
     change(book, visit, spot, moment, |mark, _| {
-        words.trim().clone_into(&mut mark.words)
-    })
-}
-
-/// Records what lies at one spot, from the top down to the deck.
-///
-/// # Errors
-/// Where the visit is closed, nothing was read, or the book cannot be written.
-pub fn add_stack(book: &mut Book, stack: Stack, moment: Moment) -> Result<(), ActError> {
-    visit::find_open(book, stack.visit)?;
-    if stack.layers.is_empty() && stack.edge.is_none() {
-        return Err(ActError::Wrong {
-            field: "layers",
-            problem: "name at least the top layer".to_owned(),
-        });
-    }
-    book.write(moment.at, |tx| {
-        tx.record(Entry::Stack(stack))?;
-        Ok(())
+        words.trim().clone_into(&mut mark.words);
     })
 }
 
@@ -411,16 +436,22 @@ pub fn add_stack(book: &mut Book, stack: Stack, moment: Moment) -> Result<(), Ac
 /// Where the property is not in the book, the day lies ahead, or the book cannot be written.
 pub fn add_work(book: &mut Book, work: Work, moment: Moment) -> Result<(), ActError> {
     crate::arrive::history(book, work.property)?;
+    must_be_past(&work, moment)?;
+    book.write(moment.at, |tx| {
+        tx.record(Entry::Work(work))?;
+        Ok(())
+    })
+}
+
+/// Work that was done cannot lie ahead.
+pub(crate) fn must_be_past(work: &Work, moment: Moment) -> Result<(), ActError> {
     if work.when > moment.today {
         return Err(ActError::Wrong {
             field: "date",
             problem: "work that was done cannot lie ahead".to_owned(),
         });
     }
-    book.write(moment.at, |tx| {
-        tx.record(Entry::Work(work))?;
-        Ok(())
-    })
+    Ok(())
 }
 
 /// Corrects a mark of a closed visit by a later, visible line; letters that told of it are marked out of date.

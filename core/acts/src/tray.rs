@@ -41,7 +41,7 @@ pub fn shoot(
         tx.record(Entry::Photo(photo))?;
         if let Some(spot) = spot {
             mark::write(tx, &history, &open, spot, moment, |mark, _| {
-                mark.photos.push(id)
+                mark.photos.push(id);
             })?;
         }
         Ok(id)

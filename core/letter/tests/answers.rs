@@ -1,5 +1,7 @@
 //! Page one's answers, case by case. What a roofer would say is common practice; no source settles it.
 
+#![cfg(test)]
+
 mod made_up;
 
 use letter::compose;

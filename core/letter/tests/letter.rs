@@ -206,7 +206,7 @@ fn a_correction_is_shown_beside_its_finding() {
     let content = letter_of(&made_up::teasel_row());
     let corrected: Vec<&str> = findings(&content)
         .filter_map(|finding| finding.corrected.as_ref())
-        .map(|said| said.as_str())
+        .map(letter::plain::Plain::as_str)
         .collect();
     assert_eq!(
         corrected,

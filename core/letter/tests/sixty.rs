@@ -39,7 +39,7 @@ fn sixty_pictures_stay_under_200_megabytes() {
     }
 }
 
-/// Runs one of the tests below in a process of its own and returns the most memory it ever held, in kilobytes (Linux, VmHWM).
+/// Runs one of the tests below in a process of its own and returns the most memory it ever held, in kilobytes (Linux, `VmHWM`).
 fn peak_of(child: &str, file: &Path) -> u64 {
     let output = Command::new(std::env::current_exe().unwrap())
         .args([child, "--exact", "--ignored", "--nocapture"])

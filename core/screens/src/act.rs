@@ -60,22 +60,8 @@ pub(crate) fn act(
         | Action::SetWindy { .. }
         | Action::AnswerSafety { .. }
         | Action::SetReach { .. } => on_visit(book, action, moment),
-        Action::AddStructure { visit, kind } => {
-            let (history, _) = visit::find_open(book, *visit)?;
-            let structure = arrive::add_structure(book, history.property.id, *kind, moment)?;
-            visit::change(book, *visit, moment, |visit| {
-                visit.structures.push(structure)
-            })?;
-            Ok(Next::at(walk(*visit, structure)))
-        }
-        Action::AddSlope {
-            visit,
-            structure,
-            side,
-        } => {
-            let (history, _) = visit::find_open(book, *visit)?;
-            arrive::add_slope(book, history.property.id, *structure, *side, moment)?;
-            Ok(Next::at(walk(*visit, *structure)))
+        Action::AddStructure { .. } | Action::AddSlope { .. } | Action::SlopeReplaced { .. } => {
+            on_structure(book, action, words, moment)
         }
         Action::Sound { visit, spot } => {
             let part = mark::sound(book, *visit, spot, moment)?;
@@ -139,6 +125,33 @@ pub(crate) fn act(
             outcome::done(book, *property, *reminder, moment)?;
             Ok(Next::saved(Place::Reminders, words, "saved-done"))
         }
+    }
+}
+
+fn on_structure(
+    book: &mut Book,
+    action: &Action,
+    words: &Words,
+    moment: Moment,
+) -> Result<Next, ActError> {
+    match action {
+        Action::AddStructure { visit, kind } => {
+            let (history, _) = visit::find_open(book, *visit)?;
+            let structure = arrive::add_structure(book, history.property.id, *kind, moment)?;
+            visit::change(book, *visit, moment, |visit| {
+                visit.structures.push(structure);
+            })?;
+            Ok(Next::at(walk(*visit, structure)))
+        }
+        Action::AddSlope {
+            visit,
+            structure,
+            side,
+        } => {
+            let (history, _) = visit::find_open(book, *visit)?;
+            arrive::add_slope(book, history.property.id, *structure, *side, moment)?;
+            Ok(Next::at(walk(*visit, *structure)))
+        }
         Action::SlopeReplaced { visit, slope, by } => {
             let (history, open) = visit::find_open(book, *visit)?;
             let structure = history
@@ -159,6 +172,7 @@ pub(crate) fn act(
             mark::add_work(book, work, moment)?;
             Ok(Next::saved(walk(*visit, structure), words, "saved-work"))
         }
+        _ => Ok(Next::at(Place::start())),
     }
 }
 
@@ -800,6 +814,8 @@ fn policy(before: HousePolicy, typed: &Typed<'_>) -> Result<HousePolicy, ActErro
         callback_years: count(typed, "callback-years")?,
         make_safe_weeks: count(typed, "make-safe-weeks")?,
         look_again_years: count(typed, "look-again-years")?,
+        look_stands_months: count(typed, "look-stands-months")?,
+        installer_answers_years: count(typed, "installer-answers-years")?,
         ..before
     })
 }

@@ -167,6 +167,8 @@ pub struct Form {
 pub struct Shutter {
     /// What it says.
     pub label: String,
+    /// What sends the picture off where it does not go by itself.
+    pub keep: String,
     /// The visit the picture belongs to.
     pub visit: VisitId,
     /// The part it lands on; `None` is the tray.

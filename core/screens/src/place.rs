@@ -2,7 +2,7 @@
 
 use acts::walk::Spot;
 use serde::{Deserialize, Serialize};
-use std::fmt;
+use std::fmt::{self, Write as _};
 use std::str::FromStr;
 use trade::catalogue::{Family, KindKey, StopKey};
 use trade::ids::{PartId, PropertyId, SlopeId, StructureId, VisitId};
@@ -244,7 +244,7 @@ fn escaped(text: &str) -> String {
         if byte.is_ascii_alphanumeric() || matches!(byte, b'-' | b'.' | b'_' | b'~') {
             out.push(char::from(byte));
         } else {
-            out.push_str(&format!("%{byte:02X}"));
+            let _ = write!(out, "%{byte:02X}");
         }
         out
     })

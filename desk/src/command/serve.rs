@@ -3,6 +3,7 @@
 use super::answer::say;
 use super::{Common, Failure};
 use crate::clock::Clock;
+use crate::page::hex;
 use crate::page::{self, Serving};
 use clap::Args;
 use screens::Screens;
@@ -49,5 +50,5 @@ fn token() -> Result<String, Failure> {
     let mut bytes = [0_u8; 24];
     getrandom::fill(&mut bytes)
         .map_err(|error| Failure::new(format!("this computer gave no random number: {error}")))?;
-    Ok(bytes.iter().map(|byte| format!("{byte:02x}")).collect())
+    Ok(hex(&bytes))
 }

@@ -18,6 +18,7 @@ mod tray;
 mod verdict;
 mod walk;
 
+pub(crate) use server::hex;
 pub use server::{Serving, serve};
 
 use maud::Markup;

@@ -11,6 +11,7 @@ use axum::middleware;
 use axum::response::{IntoResponse, Response};
 use axum::routing::{get, post};
 use screens::{Action, Place, Screens, Shutter, Trouble};
+use std::fmt::Write as _;
 use std::net::{Ipv4Addr, SocketAddr};
 use std::sync::{Arc, Mutex, PoisonError};
 use tokio::net::TcpListener;
@@ -288,13 +289,23 @@ fn to(place: &Place, notice: Option<&str>) -> Response {
         response.headers_mut().insert(LOCATION, location);
     }
     if let Some(notice) = notice {
-        let written: String = notice.bytes().map(|byte| format!("{byte:02x}")).collect();
         set_cookie(
             &mut response,
-            &format!("said={written}; HttpOnly; SameSite=Strict; Path=/"),
+            &format!(
+                "said={}; HttpOnly; SameSite=Strict; Path=/",
+                hex(notice.as_bytes())
+            ),
         );
     }
     response
+}
+
+/// Bytes as lower-case hexadecimal.
+pub(crate) fn hex(bytes: &[u8]) -> String {
+    bytes.iter().fold(String::new(), |mut text, byte| {
+        let _ = write!(text, "{byte:02x}");
+        text
+    })
 }
 
 /// What the last tap did, carried over one page.

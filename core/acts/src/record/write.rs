@@ -218,19 +218,18 @@ impl Writer<'_> {
                 .structures
                 .iter()
                 .find(|known| known.kind == part.kind && known.name == part.name);
-            let id = match known {
-                Some(known) => known.id,
-                None => {
-                    let id = self.moment.id();
-                    tx.record(Entry::Structure(Structure {
-                        id,
-                        property: self.property,
-                        kind: part.kind,
-                        name: part.name.clone(),
-                        gone: None,
-                    }))?;
-                    id
-                }
+            let id = if let Some(known) = known {
+                known.id
+            } else {
+                let id = self.moment.id();
+                tx.record(Entry::Structure(Structure {
+                    id,
+                    property: self.property,
+                    kind: part.kind,
+                    name: part.name.clone(),
+                    gone: None,
+                }))?;
+                id
             };
             ids.push(id);
         }

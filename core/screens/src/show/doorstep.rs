@@ -46,6 +46,8 @@ pub struct Doorstep {
     pub address: String,
     /// Town, owner, since when.
     pub under: String,
+    /// Dangers known from before.
+    pub dangers: Vec<String>,
     /// What they ask now.
     pub asked: Option<Asked>,
     /// What was said then.
@@ -56,6 +58,8 @@ pub struct Doorstep {
     pub look_title: String,
     /// What to look at again.
     pub look_again: Vec<Row>,
+    /// Over those beyond the first [`LOOK_FIRST`], where there are more.
+    pub look_more: Option<String>,
     /// Opening a visit, where none is open.
     pub open: Option<Form>,
     /// The main act, where a visit is open.
@@ -63,6 +67,9 @@ pub struct Doorstep {
     /// Elsewhere.
     pub doors: Vec<Button>,
 }
+
+/// How many parts to look at again are shown at once.
+pub const LOOK_FIRST: usize = 6;
 
 pub(crate) fn show(
     context: &Context<'_>,
@@ -82,6 +89,7 @@ pub(crate) fn show(
     Ok(Doorstep {
         address: history.property.address.line.clone(),
         under: under(context, &history),
+        dangers: history.property.dangers.clone(),
         asked: words.map(|words| Asked {
             title: context.text("doorstep-asked"),
             words: context.say(&Said::new("quoted").with("text", words)),
@@ -103,6 +111,7 @@ pub(crate) fn show(
             .iter()
             .map(|look| look_again(context, &history, look))
             .collect(),
+        look_more: look_more(context, tells.look_again.len()),
         open: open.is_none().then(|| opening(context, property)),
         main: open.map(|visit| {
             Button::new(
@@ -143,6 +152,11 @@ fn then(context: &Context<'_>, tells: &Tells) -> Option<Then> {
             .contradicts
             .then(|| context.text("doorstep-contradicts")),
     })
+}
+
+fn look_more(context: &Context<'_>, all: usize) -> Option<String> {
+    let more = i64::try_from(all.checked_sub(LOOK_FIRST)?).ok()?;
+    (more > 0).then(|| context.say(&Said::new("doorstep-look-more").with("count", more)))
 }
 
 fn look_again(context: &Context<'_>, history: &History, look: &LookAgain) -> Row {

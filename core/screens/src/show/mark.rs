@@ -143,6 +143,7 @@ pub(crate) fn show(
         forms: page.forms(),
         shutter: Shutter {
             label: context.text("shutter"),
+            keep: context.text("shutter-keep"),
             visit: visit.id,
             spot: Some(spot.clone()),
         },

@@ -29,7 +29,7 @@ pub enum Screen {
     /// May he climb at all.
     Safety(safety::Safety),
     /// The round.
-    Walk(walk::Walk),
+    Walk(Box<walk::Walk>),
     /// One part.
     Mark(Box<mark::Mark>),
     /// What is not yet tied to a part.
@@ -57,7 +57,12 @@ pub(crate) fn show(context: &Context<'_>, place: &Place) -> Result<Screen, ActEr
             visit,
             structure,
             stop,
-        } => Screen::Walk(walk::show(context, *visit, *structure, stop.as_ref())?),
+        } => Screen::Walk(Box::new(walk::show(
+            context,
+            *visit,
+            *structure,
+            stop.as_ref(),
+        )?)),
         Place::Mark {
             visit,
             spot,
@@ -71,6 +76,6 @@ pub(crate) fn show(context: &Context<'_>, place: &Place) -> Result<Screen, ActEr
         Place::Letter { visit } => Screen::Letter(letter::show(context, *visit)?),
         Place::Outcome { property } => Screen::Outcome(outcome::show(context, *property)?),
         Place::Reminders => Screen::Reminders(reminders::show(context)?),
-        Place::Settings => Screen::Settings(settings::show(context)?),
+        Place::Settings => Screen::Settings(settings::show(context)),
     })
 }

@@ -5,7 +5,6 @@ use crate::block::{Button, Choice, Field, FieldKind, Form};
 use crate::form::{FormOf, value_of};
 use crate::place::Place;
 use crate::screens::Context;
-use acts::ActError;
 use serde::Serialize;
 use trade::answer::Answer;
 use trade::firm::Edition;
@@ -22,15 +21,15 @@ pub struct Settings {
     pub back: Button,
 }
 
-pub(crate) fn show(context: &Context<'_>) -> Result<Settings, ActError> {
-    Ok(Settings {
+pub(crate) fn show(context: &Context<'_>) -> Settings {
+    Settings {
         title: context.text("settings-title"),
         forms: vec![firm(context), profile(context), policy(context)],
         back: Button::new(
             context.text("arrive-title"),
             Action::Go { to: Place::start() },
         ),
-    })
+    }
 }
 
 fn field(
@@ -218,6 +217,18 @@ fn policy(context: &Context<'_>) -> Form {
                 context,
                 "look-again-years",
                 policy.look_again_years,
+                FieldKind::Line,
+            ),
+            field(
+                context,
+                "look-stands-months",
+                policy.look_stands_months,
+                FieldKind::Line,
+            ),
+            field(
+                context,
+                "installer-answers-years",
+                policy.installer_answers_years,
                 FieldKind::Line,
             ),
         ],

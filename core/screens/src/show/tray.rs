@@ -84,6 +84,7 @@ pub(crate) fn show(context: &Context<'_>, visit: VisitId) -> Result<Tray, ActErr
         loose,
         shutter: Shutter {
             label: context.text("shutter"),
+            keep: context.text("shutter-keep"),
             visit: visit.id,
             spot: None,
         },
@@ -160,8 +161,18 @@ fn tie(
                 name::spot(context.words, history, spot),
                 action(spot.clone()),
             )
+            .note(structure_of(context, history, spot))
         })
         .collect()
+}
+
+/// The structure that a part belongs to, where there are several: each may have a ridge.
+fn structure_of(context: &Context<'_>, history: &History, spot: &Spot) -> Option<String> {
+    let structure = match spot {
+        Spot::Known { part } => history.part(*part)?.structure,
+        Spot::Unborn { structure, .. } => *structure,
+    };
+    (history.structures.len() > 1).then(|| name::structure(context.words, history, structure))
 }
 
 fn half(context: &Context<'_>, history: &History, visit: &Visit) -> Vec<Row> {

@@ -63,6 +63,8 @@ pub struct Here {
     pub not_seen_title: String,
     /// A part that is not on the list.
     pub add: Form,
+    /// Where to climb next; `None` where every stop is done.
+    pub next: Option<Button>,
 }
 
 /// The state of Walk.
@@ -127,9 +129,10 @@ pub(crate) fn show(
         title: page.title(&stops),
         structures: page.structures(),
         stops: stops.iter().map(|stop| page.stop_row(stop, here)).collect(),
-        here: here.map(|here| page.here(here, &place)),
+        here: here.map(|here| page.here(here, &place, next(&stops, here))),
         shutter: Shutter {
             label: context.text("shutter"),
+            keep: context.text("shutter-keep"),
             visit: visit.id,
             spot: None,
         },
@@ -155,6 +158,16 @@ fn here<'a>(stops: &'a [PlannedStop], stop: Option<&StopKey>) -> Option<&'a Plan
         .find(|planned| Some(&planned.stop) == stop)
         .or_else(|| stops.iter().find(|planned| !planned.is_done()))
         .or_else(|| stops.last())
+}
+
+/// The first stop above that is not done, or the first of all.
+fn next<'a>(stops: &'a [PlannedStop], here: &PlannedStop) -> Option<&'a PlannedStop> {
+    let open = |stop: &&PlannedStop| stop.stop != here.stop && !stop.is_done();
+    stops
+        .iter()
+        .skip_while(|stop| stop.stop != here.stop)
+        .find(open)
+        .or_else(|| stops.iter().find(open))
 }
 
 struct Page<'a> {
@@ -264,7 +277,7 @@ impl Page<'_> {
         )
     }
 
-    fn here(&self, stop: &PlannedStop, place: &Place) -> Here {
+    fn here(&self, stop: &PlannedStop, place: &Place, next: Option<&PlannedStop>) -> Here {
         let stop_name = self.context.text(&stop.stop.message());
         let reasons = [
             NotSeen::OutOfReach,
@@ -294,7 +307,22 @@ impl Page<'_> {
                 })
                 .collect(),
             add: self.add(&stop.stop),
+            next: next.map(|next| self.next(next)),
         }
+    }
+
+    fn next(&self, stop: &PlannedStop) -> Button {
+        let said = Said::new("walk-next").with("stop", self.context.text(&stop.stop.message()));
+        Button::new(
+            self.context.say(&said),
+            Action::Go {
+                to: Place::Walk {
+                    visit: self.visit.id,
+                    structure: self.structure,
+                    stop: Some(stop.stop.clone()),
+                },
+            },
+        )
     }
 
     fn spot_row(&self, planned: &Planned) -> SpotRow {

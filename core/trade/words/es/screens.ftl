@@ -40,6 +40,7 @@ doorstep-asked = Lo que piden ahora
 doorstep-said-then = Usted dijo el { $on }
 doorstep-contradicts = Va en contra de lo que usted dijo entonces
 doorstep-look-again = Vuelva a ver
+doorstep-look-more = { $count } más para ver de nuevo
 doorstep-open = ¿Qué piden ahora?
 doorstep-open-button = Empezar la visita
 doorstep-safety = Seguridad, y arriba
@@ -67,13 +68,11 @@ back-doorstep = A la puerta
 walk-under = { $address } · { $scope } · { $structure }
 walk-title = Recorrido: { $done } de { $all } paradas
 walk-stop-done = completo, { $all } de { $all }
-walk-stop-again = { $all } { $all ->
-    [one] parte
-   *[other] partes
- }, { $again } por ver de nuevo
+walk-stop-again = ver de nuevo { $again } de { $all }
 walk-stop-not-yet = todavía no
 walk-stop-open = { $answered } de { $all } con respuesta
 walk-look-again = ver de nuevo: { $rung } en { $year }
+walk-next = Sigue: { $stop }
 walk-here = Aquí: { $stop }
 walk-not-seen = Aquí no se ve, porque
 walk-not-seen-why = sin ver: { $why }
@@ -88,6 +87,7 @@ add-part-button = Anotarla
 add-slope = Agregar vertiente: { $side }
 add-structure = Agregar: { $structure }
 shutter = Foto
+shutter-keep = Guardar la foto
 say-it = Dictar
 say-words = Palabras
 say-keep = Guardar las palabras
@@ -249,6 +249,8 @@ settings-sells-recover = ¿Se vende cubierta sobre cubierta donde el código lo 
 settings-callback-years = Años en que responde la empresa si un arreglo vuelve a gotear
 settings-make-safe-weeks = Semanas que puede quedarse una protección temporal
 settings-look-again-years = Años hasta volver a ver un techo en buen estado
+settings-look-stands-months = Meses que vale una revisión limpia
+settings-installer-answers-years = Años en que el instalador responde por un mal trabajo
 layers-one = Una
 layers-two = Dos
 
