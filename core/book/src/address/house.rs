@@ -2,6 +2,7 @@
 
 use super::direction::Direction;
 use super::ordinal;
+use super::street::holds_name;
 use super::suffix::suffix;
 use super::unit::designator;
 use std::fmt;
@@ -84,10 +85,9 @@ fn without_fraction(words: &[String]) -> Option<(String, usize)> {
 /// The kept form of a number written as one word, if it is one where `after` follows.
 fn one_word(word: &str, after: &[String]) -> Option<String> {
     if !word.starts_with(|c: char| c.is_ascii_digit()) {
-        let followed = after
-            .first()
-            .is_some_and(|next| suffix(next).is_none() && designator(next).is_none());
-        let certain = followed || word.len() > 4;
+        let unit_follows = after.first().is_some_and(|next| designator(next).is_some());
+        let followed = holds_name(after) && !unit_follows;
+        let certain = followed || is_double(word);
         return (is_grid(word) && certain).then(|| word.to_owned());
     }
     if ordinal::number_of(word).is_some() {
@@ -134,15 +134,17 @@ fn trim_zeros(word: &str) -> String {
     format!("{zero}{trimmed}")
 }
 
-/// `100-B` as `100B`.
+/// `100-B` as `100B`, but not `1-ST` as the numbered street `1ST`.
 fn join_letter(word: &str) -> String {
+    let letters = |text: &str| text.len() <= 2 && text.bytes().all(|b| b.is_ascii_uppercase());
     match word.split_once('-') {
-        Some((number, letter))
-            if is_number(number)
-                && letter.len() <= 2
-                && letter.bytes().all(|b| b.is_ascii_uppercase()) =>
-        {
-            format!("{number}{letter}")
+        Some((number, letter)) if is_number(number) && letters(letter) => {
+            let joined = format!("{number}{letter}");
+            if ordinal::number_of(&joined).is_some() {
+                word.to_owned()
+            } else {
+                joined
+            }
         }
         _ => word.to_owned(),
     }
@@ -171,6 +173,11 @@ fn is_grid(word: &str) -> bool {
         Some(halves) => halves,
     };
     is_number(first) && is_number(second)
+}
+
+/// Whether a grid reference has both its halves, and can be nothing else: `N6W23001`.
+fn is_double(grid: &str) -> bool {
+    grid.bytes().filter(u8::is_ascii_alphabetic).count() == 2
 }
 
 /// `N6 W23001`, the two halves of a grid reference written apart.

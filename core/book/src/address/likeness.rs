@@ -138,9 +138,10 @@ impl Reading {
             return false;
         };
         first.is_ascii_digit()
-            || street.split(' ').take(2).any(|word| {
-                word.starts_with(|c: char| c == first || c.is_ascii_digit())
-            })
+            || street
+                .split(' ')
+                .take(2)
+                .any(|word| word.starts_with(|c: char| c == first || c.is_ascii_digit()))
     }
 
     /// Whether the typed words are the first of a street's, each word whole but the last. A direction before the name may be left out.

@@ -2,7 +2,7 @@
 
 use super::house::House;
 use super::place;
-use super::street::Street;
+use super::street::{Street, direction_before};
 use super::suffix::suffix;
 use super::unit::{self, Before};
 use super::{direction::Direction, road};
@@ -74,17 +74,21 @@ fn unit_before_house(words: &[String]) -> (String, &[String]) {
     let rest = &words[taken..];
     let with_number = unit.contains(|c: char| c.is_ascii_digit());
     let house_follows = House::read(rest).is_some();
-    let marked = words
-        .first()
-        .is_some_and(|word| word == "#" || word == "NO");
+    let marked = words.first().is_some_and(|word| unit::is_mark(word));
     let street_follows = rest.len() > 1 || rest.first().is_some_and(|word| suffix(word).is_none());
     match taken {
         0 => none,
         _ if road::read_po_box(words).is_some() => none,
-        _ if marked && !house_follows => (String::new(), &words[1..]),
+        _ if marked && !house_follows => (String::new(), without_marks(words)),
         _ if with_number && (rest.is_empty() || house_follows || street_follows) => (unit, rest),
         _ => none,
     }
+}
+
+/// The words after those that only say that a number follows.
+fn without_marks(words: &[String]) -> &[String] {
+    let marks = words.iter().take_while(|word| unit::is_mark(word)).count();
+    &words[marks..]
 }
 
 fn house_before_street(words: &[String]) -> (Option<House>, &[String]) {
@@ -117,7 +121,8 @@ fn unit_start(words: &[String], after_house: bool) -> usize {
 /// Whether the words before `at` make a whole street: they end with a suffix, a direction or a road's number.
 fn street_ends_before(words: &[String], at: usize) -> bool {
     let before = &words[..at];
-    let numbered = road::read(before).is_some_and(|(_, taken)| taken == at);
+    let (_, named) = direction_before(before);
+    let numbered = road::read(named).is_some_and(|(_, taken)| taken == named.len());
     numbered
         || at > 1
             && before

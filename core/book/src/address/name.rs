@@ -2,7 +2,9 @@
 
 use super::direction::Direction;
 use super::ordinal;
+use super::suffix::suffix;
 use super::table::Table;
+use super::unit::designator;
 use std::sync::LazyLock;
 
 static TABLE: LazyLock<Table> =
@@ -19,7 +21,7 @@ pub(crate) fn street(words: &[String], road_word_ends: bool) -> Vec<String> {
             let ends_name = at == last && road_word_ends;
             match Direction::read(word) {
                 Some(direction) if ends_name && at > 0 => direction.word().to_owned(),
-                _ if word == "ST" && at < last => "SAINT".to_owned(),
+                _ if is_saint(&words[at..]) => "SAINT".to_owned(),
                 _ => spelled_out(word, ends_name),
             }
         })
@@ -33,11 +35,24 @@ pub(crate) fn town(words: &[String]) -> String {
         let last = at + 1 == words.len();
         kept.push(match Direction::read(word) {
             Some(direction) if at == 0 && !last => direction.word().to_owned(),
-            _ if word == "ST" && !last => "SAINT".to_owned(),
+            _ if is_saint(&words[at..]) => "SAINT".to_owned(),
             _ => spelled_out(word, false),
         });
     }
     kept.join(" ")
+}
+
+/// Whether `words` open with a saint: `ST` before a word that means nothing else in an address.
+pub(crate) fn is_saint(words: &[String]) -> bool {
+    let names_saint = |word: &String| {
+        !matches!(word.as_str(), "SAINT" | "SAINTE")
+            && word.chars().count() > 1
+            && !word.contains(|c: char| c.is_ascii_digit())
+            && suffix(word).is_none()
+            && Direction::read(word).is_none()
+            && designator(word).is_none()
+    };
+    matches!(words, [st, name, ..] if st == "ST" && names_saint(name))
 }
 
 /// Words with what takes several of them brought to its kept form: `TWENTY FIRST` as `21ST`, `DR M L KING JR` as `MARTIN LUTHER KING`.

@@ -1,23 +1,19 @@
 //! Where a street ends and a town begins, in a text without commas.
 
 use super::direction::Direction;
+use super::street::direction_before;
 use super::suffix::{Ends, ends_street, suffix};
-use super::{region, road, unit};
+use super::{name, region, road, unit};
 
 /// How many of the words after the house number belong to the street, its unit left out; the rest is a unit, a town, or both.
 /// All of them where nothing tells.
 pub(crate) fn street_end(words: &[String]) -> usize {
-    let start = usize::from(
-        words
-            .first()
-            .is_some_and(|word| Direction::read(word).is_some()),
-    );
+    let (_, named) = direction_before(words);
+    let start = words.len() - named.len();
     if let Some((_, taken)) = road::read_box(words) {
         return taken;
     }
-    let road = road::read(words)
-        .map(|(_, taken)| taken)
-        .or_else(|| road::read(&words[start..]).map(|(_, taken)| start + taken));
+    let road = road::read(named).map(|(_, taken)| start + taken);
     let end = match road {
         Some(end) => end + beside_road(&words[end..]),
         None => match last_road_word(words) {
@@ -60,19 +56,10 @@ fn last_road_word(words: &[String]) -> Option<usize> {
     let ends = |at: usize| ends_street(&words[at]);
     let road = |at: usize| ends(at).is_some_and(|ends| ends != Ends::Perhaps);
     // "St" after the street's end and before a further word opens a town: "Main St St Paul".
-    let opens_town = |at: usize| {
-        words[at] == "ST"
-            && (1..at).any(road)
-            && words.get(at + 1).is_some_and(|next| !follows_street(next))
-    };
+    let opens_town = |at: usize| name::is_saint(&words[at..]) && (1..at).any(road);
     (1..words.len())
         .rfind(|at| ends(*at) == Some(Ends::Surely) && !opens_town(*at))
         .or_else(|| (1..words.len()).find(|at| ends(*at) == Some(Ends::Likely)))
-}
-
-/// Whether a word may follow a street's suffix within its line.
-fn follows_street(word: &str) -> bool {
-    suffix(word).is_some() || Direction::read(word).is_some() || unit::designator(word).is_some()
 }
 
 /// "Park Ave Ct": a second suffix belongs to the street where nothing follows that could be a town.
@@ -81,7 +68,9 @@ fn second_suffix(words: &[String], at: usize) -> usize {
         .get(at + 2)
         .is_none_or(|next| Direction::read(next).is_some() || unit::designator(next).is_some());
     match words.get(at + 1) {
-        Some(next) if suffix(next).is_some() && closes => at + 1,
+        Some(next) if suffix(next).is_some() && unit::designator(next).is_none() && closes => {
+            at + 1
+        }
         _ => at,
     }
 }
@@ -112,7 +101,11 @@ fn direction_after(words: &[String], end: usize) -> usize {
 
 /// How many words close `words` as the likely name of a town before a state: two where the first of them opens many towns' names.
 pub(crate) fn likely_town(words: &[String]) -> usize {
+    let numbered = words
+        .last()
+        .is_some_and(|last| last.contains(|c: char| c.is_ascii_digit()));
     match words {
+        _ if numbered => 0,
         [_, .., before, _] if opens_town(before) => 2,
         [_, .., _] => 1,
         _ => 0,

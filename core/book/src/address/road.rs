@@ -3,7 +3,9 @@
 use super::direction::short_form;
 use super::ordinal;
 use super::region::is_region;
+use super::suffix::suffix;
 use super::table::Table;
+use super::unit::is_mark;
 use std::sync::LazyLock;
 
 static TABLE: LazyLock<Table> =
@@ -20,7 +22,7 @@ pub(crate) fn read(words: &[String]) -> Option<(String, usize)> {
     }
     let opening = words.iter().take_while(|word| may_precede(word)).count();
     (0..=opening).find_map(|at| {
-        let (entry, n) = TABLE.opening(&words[at..])?;
+        let (entry, n) = TABLE.opening(&spelled_out(&words[at..]))?;
         // "Highway North" and "Highway N" are one.
         let number = short_form(words.get(at + n)?);
         let lettered = entry.mark == '*' && is_letter_name(number);
@@ -31,6 +33,20 @@ pub(crate) fn read(words: &[String]) -> Option<(String, usize)> {
         name.extend([entry.form, number]);
         Some((name.join(" "), at + n + 1))
     })
+}
+
+/// The words that may name a kind of road, those for a road in full.
+fn spelled_out(words: &[String]) -> Vec<String> {
+    let full = |word: &String| match suffix(word) {
+        Some("AVE") => "AVENUE".to_owned(),
+        Some("EXPY") => "EXPRESSWAY".to_owned(),
+        Some("HWY") => "HIGHWAY".to_owned(),
+        Some("LOOP") => "LOOP".to_owned(),
+        Some("RD") => "ROAD".to_owned(),
+        Some("RTE") => "ROUTE".to_owned(),
+        _ => word.clone(),
+    };
+    words.iter().take(TABLE.longest()).map(full).collect()
 }
 
 /// What may stand before the kind of road: `OLD HWY 9`, `CA COUNTY RD 150`.
@@ -138,7 +154,7 @@ fn opening(words: &[String], known: &Spellings) -> Option<(&'static str, usize)>
 
 /// The number of a box or route, without `#`, `NO` and leading zeros.
 fn number(words: &[String]) -> Option<(String, usize)> {
-    let skipped = usize::from(words.first().is_some_and(|w| w == "#" || w == "NO"));
+    let skipped = usize::from(words.first().is_some_and(|word| is_mark(word)));
     let word = words.get(skipped)?;
     let digits = word.contains(|c: char| c.is_ascii_digit());
     let ordinal = ordinal::number_of(word).is_some();

@@ -57,7 +57,7 @@ impl std::fmt::Display for Street {
 }
 
 /// The direction that opens `words`, where a name is left after it, and that rest.
-fn direction_before(words: &[String]) -> (Option<Direction>, &[String]) {
+pub(crate) fn direction_before(words: &[String]) -> (Option<Direction>, &[String]) {
     if let [first, second, rest @ ..] = words
         && let Some(direction) = Direction::read_opening_pair(first, second)
         && holds_name(rest)
@@ -74,7 +74,7 @@ fn direction_before(words: &[String]) -> (Option<Direction>, &[String]) {
 }
 
 /// Whether a street's name is among `words`: more than a suffix, with or without a direction after it.
-fn holds_name(words: &[String]) -> bool {
+pub(crate) fn holds_name(words: &[String]) -> bool {
     match words {
         [] => false,
         [first, rest @ ..] if suffix(first).is_some() && road::read(words).is_none() => {

@@ -65,6 +65,11 @@ impl Table {
         self.by_phrase.entry(phrase).or_insert(entry);
     }
 
+    /// How many words the longest phrase has.
+    pub fn longest(&self) -> usize {
+        self.longest
+    }
+
     /// What one word is brought to.
     pub fn get(&self, word: &str) -> Option<Entry> {
         self.by_phrase.get(word).copied()

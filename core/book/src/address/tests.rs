@@ -332,6 +332,17 @@ fn places_with_commas_and_without() {
             "123 OLD COURT HOUSE RD, ALMA",
         ),
         ("123 Main St Federal Way", "123 MAIN ST, FEDERAL WAY"),
+        (
+            "123 Main St, Tampa, FL 33601",
+            "123 MAIN ST, TAMPA, FL, 33601",
+        ),
+        ("123 Hwy 9, FL 33601", "123 HIGHWAY 9, FL, 33601"),
+        ("123 Broadway Tampa, FL", "123 BROADWAY, TAMPA, FL"),
+        ("123 Main St, FL 33601", "123 MAIN ST, FL, 33601"),
+        (
+            "123 Main St FL 3 Tampa FL 33601",
+            "123 MAIN ST, FL 3, TAMPA, FL, 33601",
+        ),
         ("123 Park Ave Ct", "123 PARK AVENUE CT"),
         ("Miller residence, 12 Oak St, Alma", "12 OAK ST, ALMA"),
         ("123, Main St, Alma", "123 MAIN ST, ALMA"),
@@ -411,58 +422,60 @@ fn any_house() -> impl Strategy<Value = String> {
     ]
 }
 
-/// A street as somebody writes it, made of words that mean something in an address and of some that don't.
+/// What somebody writes after a house number, made of words that mean something in an address, whichever it is, and of some that don't.
 fn any_street() -> impl Strategy<Value = String> {
-    let word = prop::sample::select(vec![
+    let plain = vec![
         "Main",
         "Oak",
-        "St",
-        "Street",
-        "Ave",
-        "Park",
-        "N",
-        "North",
-        "West",
-        "SW",
-        "The",
-        "Lake",
-        "3rd",
-        "Third",
-        "7",
-        "County",
-        "Rd",
-        "Hwy",
-        "Apt",
-        "#",
-        "Unit",
-        "Rear",
-        "St.",
         "James",
-        "Ct",
         "Springfield",
-        "IL",
-        "LA",
+        "Alma",
+        "The",
         "Old",
         "A",
-        "E",
-        "Box",
-        "PO",
-        "Calle",
-        "Vista",
-        "Floor",
-        "Mt",
-        "62704",
-        "O'Neill",
-        "12-14",
-        "1/2",
-        "MLK",
-        "Dr",
+        "B",
         "and",
         "&",
         ",",
-        "Twenty",
-        "First",
-    ]);
+        "O'Neill",
+        "de",
+        "la",
+    ];
+    let numbers = vec![
+        "3rd", "Third", "7", "12-14", "1/2", "62704", "Twenty", "First", "12A", "4-B", "I-95",
+        "N6W230",
+    ];
+    let places = vec![
+        "N",
+        "S",
+        "North",
+        "West",
+        "SW",
+        "South-East",
+        "E",
+        "IL",
+        "LA",
+        "FL",
+        "Ohio",
+        "New",
+        "York",
+        "USA",
+    ];
+    let roads = vec![
+        "County", "State", "Hwy", "US", "CR", "Route", "PO", "Box", "RR", "Calle", "MLK", "Dr",
+        "Jr", "Saint", "St.",
+    ];
+    let word = prop_oneof![
+        prop::sample::select(plain),
+        prop::sample::select(numbers),
+        prop::sample::select(places),
+        prop::sample::select(roads),
+        prop::sample::select(vec![
+            "St", "Ave", "Rd", "Ct", "Park", "Lake", "Way", "Mt", "Vista"
+        ]),
+        prop::sample::select(suffixes()).prop_map(|(word, _)| word),
+        prop::sample::select(designators()).prop_map(|(word, _)| word),
+    ];
     prop::collection::vec(word, 1..7).prop_map(|words| words.join(" "))
 }
 

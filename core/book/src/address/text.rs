@@ -2,7 +2,7 @@
 
 use super::line::{Line, split_unit, units};
 use super::{Normal, fold, house::House, name, place, region, road, suffix, unit};
-use super::{direction::Direction, unit::Before};
+use super::{direction::Direction, street::direction_before, unit::Before};
 
 /// The one form of an address in one line of text. What a town is, and where the street ends, is told by commas; where there are none, by
 /// the last word for a road, the state and the ZIP code.
@@ -69,8 +69,10 @@ pub(super) fn line_and_extra(parts: Vec<Vec<String>>) -> (Vec<String>, Vec<Vec<S
     let at = (0..parts.len()).find(|at| opens(*at)).unwrap_or(0);
     let mut line = parts.remove(at);
     let mut extra: Vec<_> = parts.drain(..at).collect();
-    if is_house_alone(&line) && !parts.is_empty() && !opens_with_unit(&parts[0]) {
-        line.extend(parts.remove(0));
+    while is_house_alone(&line)
+        && let Some(street) = parts.iter().position(|part| !opens_with_unit(part))
+    {
+        line.extend(parts.remove(street));
     }
     extra.extend(parts);
     (name::joined(&line), extra)
@@ -100,19 +102,23 @@ fn is_box(part: &[String]) -> bool {
 
 fn drop_country(parts: &mut Vec<Vec<String>>) {
     let country = |words: &[String]| {
+        let said = words.join(" ");
         matches!(
-            words.join(" ").as_str(),
+            said.as_str(),
             "USA" | "US" | "UNITED STATES" | "UNITED STATES OF AMERICA"
         )
     };
-    match parts.as_mut_slice() {
-        [_, .., last] if country(last) => {
-            parts.pop();
-        }
-        [.., last] if last.len() > 2 && last.ends_with(&["USA".to_owned()]) => {
-            last.pop();
-        }
-        _ => {}
+    while parts.len() > 1 && parts.last().is_some_and(|last| country(last)) {
+        parts.pop();
+    }
+    let mut words: usize = parts.iter().map(Vec::len).sum();
+    while let Some(last) = parts.last_mut()
+        && words > 1
+        && last.last().is_some_and(|word| word == "USA")
+    {
+        last.pop();
+        words -= 1;
+        parts.retain(|part| !part.is_empty());
     }
 }
 
@@ -183,8 +189,11 @@ fn without_commas(words: &[String], found: &mut Normal) -> Line {
         found.town = name::town(rest);
         return line;
     }
+    if !line.street.suffix.is_empty() {
+        return line;
+    }
     let end = street_before_state(words, found);
-    if end == words.len() && found.region.is_empty() {
+    if end == words.len() {
         return line;
     }
     Line::read(&words[..end])
@@ -199,9 +208,8 @@ fn closes_with_postcode(words: &[String]) -> bool {
         Some((_, taken)) => &words[taken..],
         None => words,
     };
-    let start = usize::from(street.first().is_some_and(|w| Direction::read(w).is_some()));
-    let road = road::read(&street[start.min(street.len())..])
-        .is_some_and(|(_, taken)| start + taken == street.len());
+    let (_, named) = direction_before(street);
+    let road = road::read(named).is_some_and(|(_, taken)| taken == named.len());
     let in_box = road::read_box(street).is_some_and(|(_, taken)| taken == street.len());
     region::is_zip(last) && street.len() > 1 && !road && !in_box
 }

@@ -1,6 +1,7 @@
 //! Units within a house: USPS Publication 28, Appendix C2.
 
 use super::direction::{Direction, short_form};
+use super::region::is_zip;
 use super::suffix::suffix;
 use super::table::Table;
 use super::{ordinal, road};
@@ -11,6 +12,11 @@ static TABLE: LazyLock<Table> = LazyLock::new(|| Table::of_words(include_str!("u
 /// The standard abbreviation of a unit designator, whichever of its spellings is given in capitals.
 pub fn designator(word: &str) -> Option<&'static str> {
     TABLE.get(word).map(|entry| entry.form)
+}
+
+/// Whether a word only says that a number follows: `#`, `NO`.
+pub(crate) fn is_mark(word: &str) -> bool {
+    designator(word) == Some("#")
 }
 
 /// Every spelling that is read as a designator, with its standard abbreviation, in the order of the alphabet.
@@ -62,8 +68,13 @@ fn read_one(words: &[String], before: Before) -> Option<(String, usize)> {
     if !sure && before == Before::Name {
         return None;
     }
-    let skipped = usize::from(words.get(1).is_some_and(|w| w == "#" || w == "NO") && first != "#");
+    let marked = !is_mark(first) && words.get(1).is_some_and(|word| is_mark(word));
+    let skipped = usize::from(marked);
     if let Some((number, n)) = number(&words[1 + skipped..]) {
+        // "FL 33601" is in Florida: no house has so many floors.
+        if entry.form == "FL" && is_zip(&number) {
+            return None;
+        }
         return Some((format!("{} {number}", entry.form), 1 + skipped + n));
     }
     (entry.mark == '!').then(|| (entry.form.to_owned(), 1))
