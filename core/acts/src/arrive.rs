@@ -1,7 +1,7 @@
 //! Arriving: find the address by any spelling, by owner or phone, by where the phone stands; or add it.
 
 use crate::{ActError, Moment};
-use book::{Book, Entry, Found};
+use book::{Book, Entry, Found, Writing};
 use trade::history::History;
 use trade::ids::{PropertyId, StructureId};
 use trade::property::{
@@ -123,58 +123,60 @@ pub fn add_structure(
     moment: Moment,
 ) -> Result<StructureId, ActError> {
     let history = history(book, property)?;
+    book.write(moment.at, |tx| write_structure(tx, &history, kind, moment))
+}
+
+/// [`add_structure`] as a piece of a larger act.
+pub(crate) fn write_structure(
+    tx: &mut Writing<'_>,
+    history: &History,
+    kind: StructureKind,
+    moment: Moment,
+) -> Result<StructureId, ActError> {
     let taken = history.slopes.iter().map(|slope| slope.letter).max();
     let structure = Structure {
         id: moment.id(),
-        property,
+        property: history.property.id,
         kind,
         name: None,
         gone: None,
     };
     let id = structure.id;
-    book.write(moment.at, |tx| {
-        tx.record(Entry::Structure(structure))?;
-        let first = next_letter(taken);
-        let second = next_letter(Some(first));
-        for (side, letter) in [(Side::Front, first), (Side::Rear, second)] {
-            tx.record(Entry::Slope(Slope {
-                id: moment.id(),
-                structure: id,
-                side,
-                letter,
-                pitch: None,
-            }))?;
-        }
-        Ok(id)
-    })
-}
-
-/// Adds a slope to a structure.
-///
-/// # Errors
-/// Where the structure is not in the book, or the book cannot be written.
-pub fn add_slope(
-    book: &mut Book,
-    property: PropertyId,
-    structure: StructureId,
-    side: Side,
-    moment: Moment,
-) -> Result<(), ActError> {
-    let history = history(book, property)?;
-    history.structure(structure).ok_or(ActError::NotThere {
-        what: "the structure",
-    })?;
-    let letter = next_letter(history.slopes.iter().map(|slope| slope.letter).max());
-    book.write(moment.at, |tx| {
+    tx.record(Entry::Structure(structure))?;
+    let first = next_letter(taken);
+    let second = next_letter(Some(first));
+    for (side, letter) in [(Side::Front, first), (Side::Rear, second)] {
         tx.record(Entry::Slope(Slope {
             id: moment.id(),
-            structure,
+            structure: id,
             side,
             letter,
             pitch: None,
         }))?;
-        Ok(())
-    })
+    }
+    Ok(id)
+}
+
+/// Adds a slope to a structure, as a piece of a larger act.
+pub(crate) fn write_slope(
+    tx: &mut Writing<'_>,
+    history: &History,
+    structure: StructureId,
+    side: Side,
+    moment: Moment,
+) -> Result<(), ActError> {
+    history.structure(structure).ok_or(ActError::NotThere {
+        what: "the structure",
+    })?;
+    let letter = next_letter(history.slopes.iter().map(|slope| slope.letter).max());
+    tx.record(Entry::Slope(Slope {
+        id: moment.id(),
+        structure,
+        side,
+        letter,
+        pitch: None,
+    }))?;
+    Ok(())
 }
 
 /// Letters run on over all structures of a property, so that one names one slope.

@@ -5,7 +5,7 @@
 //! - [`doorstep`]: what it tells before he climbs.
 //! - [`visit`]: open a visit, answer for safety, close it.
 //! - [`walk`]: the stops and parts that a visit has to answer.
-//! - [`mark`]: record what a part is like; [`tray`]: what was shot or said first.
+//! - [`mark`]: record what a part is like; [`found`]: the layers there and the work done to it; [`tray`]: what was shot or said first.
 //! - [`judge`]: what changed, and what to do.
 //! - [`letter`], [`outcome`]: what the owner gets, and what came of it.
 //! - [`undo`]: take back the last tap, by a later line.
@@ -17,6 +17,7 @@
 pub mod arrive;
 pub mod doorstep;
 pub mod error;
+pub mod found;
 pub mod judge;
 pub mod keep;
 pub mod letter;

@@ -8,6 +8,7 @@ use trade::catalogue::Catalogue;
 use trade::history::History;
 use trade::ids::{PropertyId, StructureId, VisitId};
 use trade::mark::{Condition, NotSeen};
+use trade::property::{Side, StructureKind};
 use trade::visit::{Reach, Reached, Request, SafetyAnswer, SafetyCheck, Scope, Visit, Weather};
 
 /// What a visit is opened with.
@@ -137,6 +138,44 @@ pub fn set_reach(
             .reached
             .retain(|reached| reached.structure != structure);
         visit.reached.push(Reached { structure, how });
+    })
+}
+
+/// Adds a structure that was met on a visit: it is looked at from now on.
+///
+/// # Errors
+/// As [`change`].
+pub fn add_structure(
+    book: &mut Book,
+    visit: VisitId,
+    kind: StructureKind,
+    moment: Moment,
+) -> Result<StructureId, ActError> {
+    let (history, mut open) = find_open(book, visit)?;
+    book.write(moment.at, |tx| {
+        let structure = arrive::write_structure(tx, &history, kind, moment)?;
+        open.structures.push(structure);
+        tx.record(Entry::Visit(open))?;
+        Ok(structure)
+    })
+}
+
+/// Adds a slope that was met on a visit. The visit is recorded with it, so that an undo on this visit finds it.
+///
+/// # Errors
+/// Where the structure is not in the book; else as [`change`].
+pub fn add_slope(
+    book: &mut Book,
+    visit: VisitId,
+    structure: StructureId,
+    side: Side,
+    moment: Moment,
+) -> Result<(), ActError> {
+    let (history, open) = find_open(book, visit)?;
+    book.write(moment.at, |tx| {
+        arrive::write_slope(tx, &history, structure, side, moment)?;
+        tx.record(Entry::Visit(open))?;
+        Ok(())
     })
 }
 

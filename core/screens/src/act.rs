@@ -5,13 +5,13 @@ use crate::form::{FormOf, Typed};
 use crate::place::Place;
 use acts::visit::Opening;
 use acts::walk::Spot;
-use acts::{ActError, Book, Moment, arrive, letter, mark, outcome, settings, tray, undo, visit};
+use acts::{ActError, Book, Moment, arrive, found, letter, mark, outcome, settings, tray, undo, visit};
 use trade::catalogue::{Catalogue, KindKey, RemedyKey};
 use trade::firm::{Firm, HousePolicy, Profile};
 use trade::ids::{PropertyId, StructureId, VisitId};
 use trade::mark::{Condition, Measure, MeasureOf, Rung};
 use trade::property::Address;
-use trade::stack::{Covering, EdgeCourses, Layer, LayerIs, Learned, Stack};
+use trade::stack::{Covering, EdgeCourses, Layer, LayerIs, Learned};
 use trade::units::{Got, Length, Measured, Money};
 use trade::visit::{Ask, Request, Scope};
 use trade::words::{Said, Words};
@@ -136,11 +136,7 @@ fn on_structure(
 ) -> Result<Next, ActError> {
     match action {
         Action::AddStructure { visit, kind } => {
-            let (history, _) = visit::find_open(book, *visit)?;
-            let structure = arrive::add_structure(book, history.property.id, *kind, moment)?;
-            visit::change(book, *visit, moment, |visit| {
-                visit.structures.push(structure);
-            })?;
+            let structure = visit::add_structure(book, *visit, *kind, moment)?;
             Ok(Next::at(walk(*visit, structure)))
         }
         Action::AddSlope {
@@ -148,8 +144,7 @@ fn on_structure(
             structure,
             side,
         } => {
-            let (history, _) = visit::find_open(book, *visit)?;
-            arrive::add_slope(book, history.property.id, *structure, *side, moment)?;
+            visit::add_slope(book, *visit, *structure, *side, moment)?;
             Ok(Next::at(walk(*visit, *structure)))
         }
         Action::SlopeReplaced { visit, slope, by } => {
@@ -308,18 +303,31 @@ pub(crate) fn back_on_walk(book: &Book, visit: VisitId, spot: &Spot) -> Result<P
     })
 }
 
-/// After an undo the part on the screen may be gone: then he stands at its stop again.
+/// After an undo the part, slope or structure on the screen may be gone: then he stands at the beginning of the walk.
 fn still_there(book: &Book, stay: &Place) -> Result<Place, ActError> {
-    let Place::Mark {
-        visit,
-        spot: Spot::Known { part },
-        ..
-    } = stay
-    else {
+    let (Place::Mark { visit, .. } | Place::Walk { visit, .. }) = stay else {
         return Ok(stay.clone());
     };
     let (history, open) = visit::find(book, *visit)?;
-    if history.part(*part).is_some() {
+    let there = match stay {
+        Place::Mark {
+            spot: Spot::Known { part },
+            ..
+        } => history.part(*part).is_some(),
+        Place::Mark {
+            spot:
+                Spot::Unborn {
+                    structure, slope, ..
+                },
+            ..
+        } => {
+            history.structure(*structure).is_some()
+                && slope.is_none_or(|slope| history.slope(slope).is_some())
+        }
+        Place::Walk { structure, .. } => open.structures.contains(structure),
+        _ => true,
+    };
+    if there {
         return Ok(stay.clone());
     }
     Ok(open
@@ -353,12 +361,8 @@ fn stop_not_seen(
         .filter(|planned| planned.mark.is_none())
         .map(|planned| planned.spot)
         .collect();
-    let mut count = 0;
-    for spot in &spots {
-        mark::not_seen(book, visit, spot, why, moment)?;
-        count += 1;
-    }
-    Ok(count)
+    mark::all_not_seen(book, visit, &spots, why, moment)?;
+    Ok(u16::try_from(spots.len()).unwrap_or(u16::MAX))
 }
 
 fn next_stop(place: &Place) -> Place {
@@ -515,7 +519,7 @@ fn opening(book: &Book, typed: &Typed<'_>) -> Result<Opening, ActError> {
             asks,
             leaking: typed.choice("leaking").unwrap_or_default(),
             room: Some(typed.text("room").to_owned()).filter(|room| !room.is_empty()),
-            wet_when: Vec::new(),
+            wet_when: typed.choice("wet-when").into_iter().collect(),
             sale: typed.ticked("sale"),
             must_last: typed.choice("must-last").unwrap_or_default(),
         },
@@ -593,32 +597,14 @@ fn layers(
             thickness: None,
         });
     }
-    let part = mark::change(book, visit, spot, moment, |mark, usual| {
-        if mark.condition.rung().is_none() {
-            let seen = usual.unwrap_or(trade::mark::Seen::Near);
-            mark.condition = Condition::Seen {
-                rung: Rung::Sound,
-                seen,
-            };
-        }
-    })?;
-    let (history, _) = visit::find_open(book, visit)?;
-    let known = history
-        .part(part)
-        .ok_or(ActError::NotThere { what: "the part" })?;
-    let stack = Stack {
-        id: moment.id(),
-        visit,
-        structure: known.structure,
-        slope: known.slope,
-        spot: typed.text("where").to_owned(),
+    let reading = found::Reading {
+        place: typed.text("where").to_owned(),
         rebuilt: typed.ticked("rebuilt"),
         layers: stack_layers,
         edge,
         learned: typed.choice("learned").unwrap_or(Learned::RakeEdge),
     };
-    mark::add_stack(book, stack, moment)?;
-    Ok(part)
+    found::layers(book, visit, spot, reading, moment)
 }
 
 /// Butt lines as typed: "2 in, 5 in, 7 in, 10 in".
@@ -644,13 +630,7 @@ fn work(
     typed: &Typed<'_>,
     moment: Moment,
 ) -> Result<trade::ids::PartId, ActError> {
-    let part = mark::change(book, visit, spot, moment, |_, _| {})?;
-    let (_, open) = visit::find_open(book, visit)?;
-    let work = Work {
-        id: moment.id(),
-        property: open.property,
-        visit: Some(visit),
-        on: WorkOn::Part(part),
+    let done = found::Done {
         did: match typed.text("did") {
             "replaced" => Did::Replaced,
             "covered" => Did::Covered,
@@ -659,12 +639,10 @@ fn work(
             remedy => Did::Remedy(RemedyKey::from(remedy)),
         },
         by: typed.choice("by").unwrap_or(By::Unknown),
-        when: day(typed, "when")?.unwrap_or(open.on),
-        exact: day(typed, "when")?.is_some(),
+        when: day(typed, "when")?,
         evidence: typed.choice("evidence").unwrap_or(Evidence::Seen),
     };
-    mark::add_work(book, work, moment)?;
-    Ok(part)
+    found::work(book, visit, spot, done, moment)
 }
 
 fn day(typed: &Typed<'_>, field: &'static str) -> Result<Option<jiff::civil::Date>, ActError> {

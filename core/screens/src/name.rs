@@ -4,7 +4,7 @@ use acts::walk::Spot;
 use trade::catalogue::KindKey;
 use trade::history::History;
 use trade::ids::{PartId, SlopeId, StructureId};
-use trade::property::Structure;
+use trade::property::{Part, Structure};
 use trade::words::{Said, Words};
 
 /// A structure's name.
@@ -25,13 +25,11 @@ fn of_structure(words: &Words, structure: &Structure) -> String {
 /// A part's name: its kind, and which one or on which slope.
 pub(crate) fn part(words: &Words, history: &History, id: PartId) -> String {
     history.part(id).map_or_else(String::new, |part| {
-        compose(
-            words,
-            history,
-            &part.kind,
-            part.slope,
-            part.which.as_deref(),
-        )
+        let which = part.which.as_deref();
+        let slope = part
+            .slope
+            .filter(|_| which.is_none() || has_twin(history, part));
+        compose(words, history, &part.kind, slope, which)
     })
 }
 
@@ -43,6 +41,13 @@ pub(crate) fn spot(words: &Words, history: &History, spot: &Spot) -> String {
             kind, slope, which, ..
         } => compose(words, history, kind, *slope, which.as_deref()),
     }
+}
+
+/// Whether another part of the structure is called the same, on another slope.
+fn has_twin(history: &History, part: &Part) -> bool {
+    history
+        .parts_of(part.structure)
+        .any(|twin| twin.id != part.id && twin.kind == part.kind && twin.which == part.which)
 }
 
 fn compose(
@@ -57,7 +62,13 @@ fn compose(
         .and_then(|slope| history.slope(slope))
         .map(|slope| words.text(slope.side.key()));
     match (which, side) {
-        (Some(which), _) => words.say(
+        (Some(which), Some(side)) => words.say(
+            &Said::new("part-which-side")
+                .with("kind", kind)
+                .with("which", which)
+                .with("side", side),
+        ),
+        (Some(which), None) => words.say(
             &Said::new("part-which")
                 .with("kind", kind)
                 .with("which", which),

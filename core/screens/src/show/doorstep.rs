@@ -14,7 +14,7 @@ use trade::doorstep::{Doorstep as Tells, LookAgain};
 use trade::history::History;
 use trade::ids::PropertyId;
 use trade::property::Role;
-use trade::visit::{Request, Scope};
+use trade::visit::{Request, Scope, WetWhen};
 use trade::words::Said;
 
 /// What is asked now.
@@ -208,6 +208,27 @@ fn opening(context: &Context<'_>, property: PropertyId) -> Form {
             ),
             field("room", "request-room", FieldKind::Line),
             field(
+                "wet-when",
+                "request-wet-when",
+                FieldKind::OneOf {
+                    choices: wet_when(context),
+                },
+            ),
+            field(
+                "must-last",
+                "request-must-last",
+                FieldKind::OneOf {
+                    choices: answers(context),
+                },
+            ),
+            field(
+                "sale",
+                "request-sale",
+                FieldKind::OneOf {
+                    choices: answers(context),
+                },
+            ),
+            field(
                 "scope",
                 "request-scope",
                 FieldKind::OneOf {
@@ -259,6 +280,14 @@ fn answers(context: &Context<'_>) -> Vec<Choice> {
             }),
         })
         .collect()
+}
+
+fn wet_when(context: &Context<'_>) -> Vec<Choice> {
+    let all = WetWhen::ALL.into_iter().map(|when| Choice {
+        value: value_of(&when),
+        label: context.text(when.key()),
+    });
+    [nothing(context)].into_iter().chain(all).collect()
 }
 
 fn scopes(context: &Context<'_>) -> Vec<Choice> {

@@ -2,6 +2,7 @@
 
 quoted = “{ $text }”
 part-which = { $kind }, { $which }
+part-which-side = { $kind }, { $which }, { $side }
 part-side = { $kind }, { $side }
 slope-name = { $letter }, { $side }
 choice-none = Not named
@@ -50,6 +51,9 @@ request-kind = Which part they mean
 request-remedy = What they want done
 request-leaking = Is water coming in now?
 request-room = In which room
+request-wet-when = When water comes in
+request-must-last = Must the roof last, and not only get by?
+request-sale = Is the house for sale?
 request-scope = How much to look at
 
 # Safety

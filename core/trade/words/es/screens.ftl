@@ -2,6 +2,7 @@
 
 quoted = “{ $text }”
 part-which = { $kind }, { $which }
+part-which-side = { $kind }, { $which }, { $side }
 part-side = { $kind }, { $side }
 slope-name = { $letter }, { $side }
 choice-none = Sin nombrar
@@ -50,6 +51,9 @@ request-kind = De qué parte hablan
 request-remedy = Qué quieren que se haga
 request-leaking = ¿Está entrando agua ahora?
 request-room = En qué cuarto
+request-wet-when = Cuándo entra el agua
+request-must-last = ¿Debe durar el techo, y no solo salir del paso?
+request-sale = ¿Está en venta la casa?
 request-scope = Cuánto hay que ver
 
 # Safety

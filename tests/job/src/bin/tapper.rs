@@ -1,0 +1,3 @@
+//! Taps by chance, until somebody ends it.
+
+fn main() {}
