@@ -9,6 +9,7 @@ use trade::history::History;
 use trade::ids::{LetterId, PhotoId, VisitId};
 use trade::letter::Letter;
 use trade::outcome::{Because, Reminder};
+use trade::verdict::Course;
 use trade::words::Language;
 
 /// The pictures of a property, read from the book one at a time.
@@ -141,10 +142,17 @@ fn reminders(judged: &Judged, moment: Moment) -> Vec<Reminder> {
         .verdicts
         .iter()
         .flat_map(|verdict| &verdict.steps)
-        .filter_map(|step| step.until)
-        .map(|until| new(until, Because::CoverRunsOut))
+        .filter_map(|step| Some(new(step.until?, because(step.course))))
         .chain([new(ask, Because::AskForAnswer)])
         .collect()
+}
+
+/// A temporary cover runs out on its day; any other day named in a verdict is that of a look.
+fn because(course: Course) -> Because {
+    match course {
+        Course::MakeSafe => Because::CoverRunsOut,
+        _ => Because::LookPromised,
+    }
 }
 
 /// The PDF of a letter as it was made.
