@@ -56,33 +56,6 @@ struct Listed {
 }
 
 impl Records {
-    /// Copies the book to a new folder, whole: it appears there under its name only once all of it is on the disk.
-    ///
-    /// # Errors
-    /// [`BookError::NotEmpty`] where something is there, [`BookError::FileDamaged`] where a picture is gone, or what the disk says; nothing is
-    /// left there then.
-    pub fn backup(&self, to: &Path) -> Result<Backup> {
-        if !folder::is_free(to)? {
-            return Err(BookError::NotEmpty(to.to_owned()));
-        }
-        let part = book::beside(to)?;
-        folder::make(&part)?;
-        let copied = self
-            .copy_into(&Folder::at(&part))
-            .and_then(|backup| book::take_place(&part, to).map(|()| backup));
-        match copied {
-            Ok(backup) => Ok(Backup {
-                folder: to.to_owned(),
-                ..backup
-            }),
-            Err(error) => {
-                // A half-made copy is of no use; where it cannot be removed it does no harm under its name.
-                let _ = fs::remove_dir_all(&part);
-                Err(error)
-            }
-        }
-    }
-
     fn copy_into(&self, to: &Folder) -> Result<Backup> {
         for (from, to) in [
             (self.folder.header(), to.header()),
@@ -141,6 +114,33 @@ impl Records {
 }
 
 impl Book {
+    /// Copies the book to a new folder, whole: it appears there under its name only once all of it is on the disk.
+    ///
+    /// # Errors
+    /// [`BookError::NotEmpty`] where something is there, [`BookError::FileDamaged`] where a picture is gone, or what the disk says; nothing is
+    /// left there then.
+    pub fn backup(&self, to: &Path) -> Result<Backup> {
+        if !folder::is_free(to)? {
+            return Err(BookError::NotEmpty(to.to_owned()));
+        }
+        let part = book::beside(to)?;
+        folder::make(&part)?;
+        let copied = self
+            .copy_into(&Folder::at(&part))
+            .and_then(|backup| book::take_place(&part, to).map(|()| backup));
+        match copied {
+            Ok(backup) => Ok(Backup {
+                folder: to.to_owned(),
+                ..backup
+            }),
+            Err(error) => {
+                // A half-made copy is of no use; where it cannot be removed it does no harm under its name.
+                let _ = fs::remove_dir_all(&part);
+                Err(error)
+            }
+        }
+    }
+
     /// Makes a book from a backup in a folder that does not exist or is empty, and opens it. Every file is checked before anything is
     /// written. The restored book writes as a new device: the one that was lost may still turn up.
     ///

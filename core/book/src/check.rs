@@ -1,5 +1,6 @@
 //! Checking a book from end to end: every page, every line, every table, every file. It changes nothing.
 
+use crate::book::Book;
 use crate::error::{BookError, Result};
 use crate::folder;
 use crate::ink;
@@ -84,7 +85,7 @@ impl fmt::Display for Problem {
     }
 }
 
-impl Records {
+impl Book {
     /// Checks the book from end to end: pages, ink, tables, pictures and letters. It changes nothing, and goes on after what it finds.
     ///
     /// # Errors
@@ -110,7 +111,9 @@ impl Records {
             problems: found.problems,
         })
     }
+}
 
+impl Records {
     fn damaged_files(&self, content: &[[u8; 32]]) -> Result<Vec<Problem>> {
         let mut out = Vec::new();
         for sha256 in content {

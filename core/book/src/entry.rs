@@ -119,25 +119,30 @@ macro_rules! entries {
                 }
             }
 
-            /// The value as it is stored; `None` for what only takes something back.
-            pub(crate) fn value(&self) -> Result<Option<String>> {
-                let written = match self {
+            /// The value as it is stored, `None` for what only takes something back; and the entry as it will be read again: the last
+            /// digit of a number may differ, and everything drawn from it must be drawn from the same.
+            pub(crate) fn written_down(self) -> Result<(Option<String>, Self)> {
+                let written = match &self {
                     $(Self::$name(record) => serde_json::to_string(record),)+
                     Self::Firm(record) => serde_json::to_string(record),
                     Self::Profile(record) => serde_json::to_string(record),
                     Self::Policy(record) => serde_json::to_string(record),
                     Self::Joined { kept, .. } => serde_json::to_string(&Leads { kept: *kept }),
                     Self::Parted { .. } | Self::Withdrawn(_) | Self::Erased { .. } => {
-                        return Ok(None);
+                        return Ok((None, self));
                     }
                 };
-                written.map(Some).map_err(|error| {
-                    BookError::damaged(format!("a record cannot be written down ({error})"))
-                })
+                let unwritable = || BookError::Unwritable {
+                    what: self.subject().kind(),
+                };
+                let text = written.map_err(|_| unwritable())?;
+                // What could not be read again is not taken in: a number that is none (NaN) is written as nothing.
+                let read = Self::from_stored(self.subject(), Some(&text)).map_err(|_| unwritable())?;
+                Ok((Some(text), read))
             }
 
             /// From what is stored.
-            pub(crate) fn from_stored(subject: Subject, value: Option<&[u8]>) -> Result<Self> {
+            pub(crate) fn from_stored(subject: Subject, value: Option<&str>) -> Result<Self> {
                 let Some(value) = value else {
                     return Ok(match subject {
                         Subject::Joining(other) => Self::Parted { other },
@@ -146,11 +151,11 @@ macro_rules! entries {
                     });
                 };
                 let read = match subject {
-                    $(Subject::$name(_) => serde_json::from_slice(value).map(Self::$name),)+
-                    Subject::Firm => serde_json::from_slice(value).map(Self::Firm),
-                    Subject::Profile => serde_json::from_slice(value).map(Self::Profile),
-                    Subject::Policy => serde_json::from_slice(value).map(Self::Policy),
-                    Subject::Joining(other) => serde_json::from_slice(value)
+                    $(Subject::$name(_) => serde_json::from_str(value).map(Self::$name),)+
+                    Subject::Firm => serde_json::from_str(value).map(Self::Firm),
+                    Subject::Profile => serde_json::from_str(value).map(Self::Profile),
+                    Subject::Policy => serde_json::from_str(value).map(Self::Policy),
+                    Subject::Joining(other) => serde_json::from_str(value)
                         .map(|Leads { kept }| Self::Joined { kept, other }),
                     Subject::Erasure(property) => return Ok(Self::Erased { property }),
                 };

@@ -65,6 +65,12 @@ pub enum BookError {
         /// What is missing.
         what: &'static str,
     },
+    /// A record holds something that could not be read again.
+    #[error("this {what} holds a number that cannot be written down. Nothing was saved")]
+    Unwritable {
+        /// What kind of record it is.
+        what: &'static str,
+    },
     /// The property was erased.
     #[error("this property was erased on the owner's wish. Nothing was saved")]
     Erased,

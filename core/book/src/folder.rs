@@ -89,18 +89,29 @@ fn options() -> OpenOptions {
     options
 }
 
-/// Makes a folder and those above it, for their owner alone where the system knows owners.
+/// Makes a folder and those above it, for their owner alone where the system knows owners, and waits until their names are on the disk.
 pub(crate) fn make(path: &Path) -> Result<()> {
+    if path.as_os_str().is_empty() || path.is_dir() {
+        return Ok(());
+    }
+    make(parent(path))?;
+    match builder().create(path) {
+        Err(error) if error.kind() != std::io::ErrorKind::AlreadyExists => {
+            Err(BookError::io(path, error))
+        }
+        _ => sync_parent(path),
+    }
+}
+
+fn builder() -> DirBuilder {
+    #[cfg_attr(not(unix), allow(unused_mut))]
     let mut builder = DirBuilder::new();
-    builder.recursive(true);
     #[cfg(unix)]
     {
         use std::os::unix::fs::DirBuilderExt;
         builder.mode(0o700);
     }
     builder
-        .create(path)
-        .map_err(|error| BookError::io(path, error))
 }
 
 /// Writes a file that must not be there yet, and waits until it is on the disk.

@@ -77,7 +77,7 @@ impl Gathered {
         while let Some(row) = rows.next()? {
             let kind = row.get_ref(0)?.as_str().map_err(rusqlite::Error::from)?;
             let subject = Subject::from_stored(kind, Uuid::from_bytes(row.get(1)?))?;
-            let value = row.get_ref(2)?.as_bytes().map_err(rusqlite::Error::from)?;
+            let value = row.get_ref(2)?.as_str().map_err(rusqlite::Error::from)?;
             let born = LineId {
                 time: HybridTime::from_stored(row.get(3)?),
                 device: DeviceId(Uuid::from_bytes(row.get(4)?)),

@@ -53,6 +53,8 @@ pub struct Line {
     pub visit: Option<VisitId>,
     /// What it says; `None` where its property was erased.
     pub entry: Option<Entry>,
+    /// What it says, as it was written down: never written anew from `entry`, so that nothing can change on the way.
+    pub(crate) text: Option<String>,
     /// The lines whose place it takes.
     pub supersedes: Vec<LineId>,
     /// The line it undoes.
@@ -64,16 +66,17 @@ pub(crate) fn append(conn: &Connection, line: &Line) -> Result<bool> {
     if exists(conn, line.id)? {
         return Ok(false);
     }
-    let value = match &line.entry {
-        Some(entry) => entry.value()?.map(String::into_bytes),
-        None => Some(Vec::new()),
-    };
-    let sealed = match (value, line.property) {
-        (Some(plain), Some(property)) if !plain.is_empty() => match property_key(conn, property)? {
-            Some(key) => Some(seal::seal(&key, &plain, &about(line.id, line.subject))?),
+    let sealed = match (&line.entry, &line.text, line.property) {
+        (None, _, _) => Some(Vec::new()),
+        (Some(_), None, _) => None,
+        (Some(_), Some(text), None) => Some(text.clone().into_bytes()),
+        (Some(_), Some(text), Some(property)) => match property_key(conn, property)? {
+            Some(key) => {
+                let about = about(line.id, line.subject);
+                Some(seal::seal(&key, text.as_bytes(), &about)?)
+            }
             None => Some(Vec::new()),
         },
-        (value, _) => value,
     };
     conn.prepare_cached(include_str!("sql/append_line.sql"))?
         .execute(params![
@@ -221,11 +224,10 @@ fn read_line(conn: &Connection, row: &Row, keys: &mut Keys) -> Result<Line> {
         .get::<_, Option<[u8; 16]>>(7)?
         .map(|bytes| PropertyId(Uuid::from_bytes(bytes)));
     let value: Option<Vec<u8>> = row.get(9)?;
-    let entry = match (value, property) {
-        (None, _) => Some(Entry::from_stored(subject, None)?),
-        (Some(plain), None) => Some(Entry::from_stored(subject, Some(&plain))?),
-        (Some(nothing), Some(_)) if nothing.is_empty() => None,
-        (Some(sealed), Some(property)) => unsealed(&sealed, id, subject, property, keys)?,
+    let (entry, text) = match unsealed(value, id, subject, property, keys)? {
+        Value::TakesBack => (Some(Entry::from_stored(subject, None)?), None),
+        Value::Says(text) => (Some(Entry::from_stored(subject, Some(&text))?), Some(text)),
+        Value::Erased => (None, None),
     };
     Ok(Line {
         id,
@@ -242,30 +244,50 @@ fn read_line(conn: &Connection, row: &Row, keys: &mut Keys) -> Result<Line> {
             .get::<_, Option<[u8; 16]>>(8)?
             .map(|bytes| VisitId(Uuid::from_bytes(bytes))),
         entry,
+        text,
         supersedes: superseded_by(conn, id)?,
         undoes: undone_by(row)?,
     })
 }
 
+/// The value of a line, once it is unsealed.
+enum Value {
+    /// None: the subject is taken back.
+    TakesBack,
+    /// What was written down.
+    Says(String),
+    /// Its property was erased.
+    Erased,
+}
+
 fn unsealed(
-    sealed: &[u8],
+    value: Option<Vec<u8>>,
     id: LineId,
     subject: Subject,
-    property: PropertyId,
+    property: Option<PropertyId>,
     keys: &mut Keys,
-) -> Result<Option<Entry>> {
-    let conn = keys.conn;
-    match keys.of(property)? {
-        Some(key) => {
-            let plain = seal::unseal(key, sealed, &about(id, subject))
-                .ok_or_else(|| BookError::damaged(format!("line {id} of the ink was changed")))?;
-            Ok(Some(Entry::from_stored(subject, Some(&plain))?))
+) -> Result<Value> {
+    let changed = || BookError::damaged(format!("line {id} of the ink was changed"));
+    let plain = match (value, property) {
+        (None, _) => return Ok(Value::TakesBack),
+        (Some(nothing), Some(_)) if nothing.is_empty() => return Ok(Value::Erased),
+        (Some(plain), None) => plain,
+        (Some(sealed), Some(property)) => {
+            let conn = keys.conn;
+            match keys.of(property)? {
+                Some(key) => seal::unseal(key, &sealed, &about(id, subject)).ok_or_else(changed)?,
+                None if is_erased(conn, property)? => return Ok(Value::Erased),
+                None => {
+                    return Err(BookError::damaged(format!(
+                        "the key of property {property} is gone, though nobody erased it"
+                    )));
+                }
+            }
         }
-        None if is_erased(conn, property)? => Ok(None),
-        None => Err(BookError::damaged(format!(
-            "the key of property {property} is gone, though nobody erased it"
-        ))),
-    }
+    };
+    String::from_utf8(plain)
+        .map(Value::Says)
+        .map_err(|_| changed())
 }
 
 fn read_line_id(row: &Row) -> rusqlite::Result<LineId> {

@@ -116,7 +116,7 @@ fn insert(conn: &Connection, standing: &Standing) -> Result<()> {
         conn.prepare_cached("INSERT INTO erased VALUES (?1, ?2)")?
             .execute(params![property.0.as_bytes(), line.clock.as_millisecond()])?;
     }
-    let Some(value) = entry.value()? else {
+    let Some(text) = &line.text else {
         return Ok(());
     };
     let property = line.property.map(|id| id.0.into_bytes());
@@ -130,7 +130,7 @@ fn insert(conn: &Connection, standing: &Standing) -> Result<()> {
             standing.born.device.0.as_bytes(),
             line.id.time.stored(),
             line.id.device.0.as_bytes(),
-            value,
+            text,
         ])?;
     index(conn, property, entry)
 }

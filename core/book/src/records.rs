@@ -112,7 +112,7 @@ impl Records {
             })
             .optional()?;
         value
-            .map(|value| Entry::from_stored(subject, Some(value.as_bytes())))
+            .map(|value| Entry::from_stored(subject, Some(&value)))
             .transpose()
     }
 
@@ -180,8 +180,7 @@ impl Records {
         while let Some(row) = rows.next()? {
             let subject = Subject::Property(PropertyId(Uuid::from_bytes(row.get(0)?)));
             let value: String = row.get(1)?;
-            if let Entry::Property(property) = Entry::from_stored(subject, Some(value.as_bytes()))?
-            {
+            if let Entry::Property(property) = Entry::from_stored(subject, Some(&value))? {
                 out.push(property);
             }
         }

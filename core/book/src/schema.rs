@@ -105,7 +105,7 @@ mod tests {
         let time = HybridTime::from_stored(i64::try_from(number).unwrap() << 20);
         let device = DeviceId(Uuid::from_u128(0xd1));
         let id = property.id;
-        let entry = Entry::Property(property);
+        let (text, entry) = Entry::Property(property).written_down().unwrap();
         Line {
             id: LineId { time, device },
             act: ActId { time, device },
@@ -114,6 +114,7 @@ mod tests {
             subject: entry.subject(),
             property: Some(id),
             visit: None,
+            text,
             entry: Some(entry),
             supersedes: Vec::new(),
             undoes: None,

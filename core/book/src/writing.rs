@@ -116,7 +116,7 @@ impl<'b> Writing<'b> {
         line.odd = line.odd.or(self.clock.hear(line.id.time, self.now));
         if let Some(property) = line.property {
             if ink::is_erased(conn, property)? {
-                line.entry = None;
+                (line.entry, line.text) = (None, None);
             } else if line.entry.is_some() {
                 ink::ensure_property_key(conn, property)?;
             }
@@ -137,6 +137,7 @@ impl<'b> Writing<'b> {
         if let (Entry::Property(_), Some(property)) = (&entry, property) {
             ink::ensure_property_key(conn, property)?;
         }
+        let (text, entry) = entry.written_down()?;
         let (time, odd) = self.clock.tick(self.now);
         let device = self.records.device;
         let id = LineId { time, device };
@@ -152,6 +153,7 @@ impl<'b> Writing<'b> {
             subject,
             property,
             visit,
+            text,
             entry: Some(entry),
             supersedes: ink::heads(conn, subject)?,
             undoes,

@@ -291,3 +291,44 @@ fn an_empty_list_of_lines_for_a_visit_nobody_knows() {
     let (_folder, book, _) = shelf();
     assert_eq!(book.last_line(VisitId(uuid::Uuid::nil())).unwrap(), None);
 }
+
+#[test]
+fn what_could_not_be_read_again_is_refused() {
+    let (_folder, mut book, _) = shelf();
+    let mut nowhere = property(1);
+    nowhere.position = Some(trade::property::Position {
+        latitude: f64::NAN,
+        longitude: -93.0,
+    });
+    let refused = book.write(at(1), |tx| tx.record(nowhere));
+    assert!(matches!(
+        refused,
+        Err(BookError::Unwritable { what: "property" })
+    ));
+    assert_eq!(book.history(id(1)).unwrap(), None);
+}
+
+proptest::proptest! {
+    #![proptest_config(proptest::prelude::ProptestConfig::with_cases(24))]
+
+    #[test]
+    fn no_place_on_earth_makes_the_tables_differ_from_the_ink(
+        places in proptest::collection::vec((-90.0_f64..90.0, -180.0_f64..180.0), 1..40)
+    ) {
+        let (_folder, mut book, _) = shelf();
+        book.write(at(1), |tx| {
+            for (number, (latitude, longitude)) in (1..).zip(&places) {
+                let mut property = property(number);
+                property.position = Some(trade::property::Position {
+                    latitude: *latitude,
+                    longitude: *longitude,
+                });
+                tx.record(property)?;
+            }
+            Ok::<_, BookError>(())
+        })
+        .unwrap();
+        proptest::prop_assert_eq!(book.rebuild().unwrap().differences, []);
+        proptest::prop_assert_eq!(book.check().unwrap().problems, []);
+    }
+}
