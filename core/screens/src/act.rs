@@ -5,7 +5,9 @@ use crate::form::{FormOf, Typed};
 use crate::place::Place;
 use acts::visit::Opening;
 use acts::walk::Spot;
-use acts::{ActError, Book, Moment, arrive, found, letter, mark, outcome, settings, tray, undo, visit};
+use acts::{
+    ActError, Book, Moment, arrive, found, letter, mark, outcome, settings, tray, undo, visit,
+};
 use trade::catalogue::{Catalogue, KindKey, RemedyKey};
 use trade::firm::{Firm, HousePolicy, Profile};
 use trade::ids::{PropertyId, StructureId, VisitId};
@@ -315,10 +317,9 @@ fn still_there(book: &Book, stay: &Place) -> Result<Place, ActError> {
             ..
         } => history.part(*part).is_some(),
         Place::Mark {
-            spot:
-                Spot::Unborn {
-                    structure, slope, ..
-                },
+            spot: Spot::Unborn {
+                structure, slope, ..
+            },
             ..
         } => {
             history.structure(*structure).is_some()

@@ -128,6 +128,14 @@ fn sentence(record: &Record<'_>, verdict: &Verdict) -> Said {
     .unwrap_or_else(|| Said::new("doorstep-no-verdict"))
 }
 
+/// Whether an advice touches such parts as are asked about, or renews the whole.
+pub(super) fn speaks_of_what_is_asked(record: &Record<'_>, advice: &Advice<'_>) -> bool {
+    advice
+        .steps
+        .iter()
+        .any(|step| step.tasks.is_empty() || step.tasks.iter().any(|task| is_asked(record, task)))
+}
+
 fn is_asked(record: &Record<'_>, task: &Task) -> bool {
     record
         .history

@@ -26,7 +26,8 @@ pub(super) struct Case<'a> {
     asked: Vec<Against<'a>>,
 }
 
-/// Sets the request beside the advice on the structures that have such parts, or on all where none has.
+/// Sets the request beside the advice on the structures where such parts were to be worked on; where none was, on those that have such parts;
+/// or on all.
 pub(super) fn against<'a>(record: &Record<'a>) -> Case<'a> {
     let mut advice = advice::all(record);
     let meant = |one: &Advice<'_>| {
@@ -35,7 +36,10 @@ pub(super) fn against<'a>(record: &Record<'a>) -> Case<'a> {
             .parts_of(one.structure)
             .any(|part| record.asks_about(&part.kind))
     };
-    if advice.iter().any(meant) {
+    let speaks = |one: &Advice<'_>| meant(one) && advice::speaks_of_what_is_asked(record, one);
+    if advice.iter().any(speaks) {
+        advice.retain(speaks);
+    } else if advice.iter().any(meant) {
         advice.retain(meant);
     }
     let asked = record
