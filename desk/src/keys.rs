@@ -76,7 +76,7 @@ fn entry(book: &Path) -> Result<keyring::Entry, Failure> {
 
 fn no_keyring(error: &keyring::Error) -> Failure {
     Failure::new(format!(
-        "this computer's keyring does not give the key of this book ({error}). Give --key-file FILE or --passphrase"
+        "this computer's keyring could not be reached, or holds no key of this book ({error}). Nothing was touched. Give --key-file FILE or --passphrase"
     ))
 }
 
