@@ -9,7 +9,7 @@ use jiff::civil::Date;
 use rusqlite::{Connection, OptionalExtension};
 use std::collections::{BTreeMap, BTreeSet};
 use trade::history::History;
-use trade::ids::{DeviceId, PropertyId, VisitId};
+use trade::ids::{DeviceId, PropertyId, StructureId, VisitId};
 use trade::property::Property;
 use uuid::Uuid;
 
@@ -191,12 +191,20 @@ fn put_in_order(history: &mut History) {
         .map(|(place, visit)| (visit.id, place))
         .collect();
     let place = |visit: &VisitId| places.get(visit).copied();
+    // Structures by their place, not by their identifier: of two made in one moment either may have the lower one.
+    let structures: BTreeMap<StructureId, usize> = history
+        .structures
+        .iter()
+        .enumerate()
+        .map(|(place, structure)| (structure.id, place))
+        .collect();
+    let stands = |structure: &StructureId| structures.get(structure).copied();
     history
         .slopes
-        .sort_by_key(|slope| (slope.structure, slope.letter));
+        .sort_by_key(|slope| (stands(&slope.structure), slope.letter));
     history
         .parts
-        .sort_by_key(|part| (part.structure, part.number));
+        .sort_by_key(|part| (stands(&part.structure), part.number));
     history.marks.sort_by_key(|mark| place(&mark.visit));
     history.stacks.sort_by_key(|stack| place(&stack.visit));
     history.works.sort_by_key(|work| work.when);

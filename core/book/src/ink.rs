@@ -75,7 +75,8 @@ pub(crate) fn append(conn: &Connection, line: &Line) -> Result<bool> {
                 let about = about(line.id, line.subject);
                 Some(seal::seal(&key, text.as_bytes(), &about)?)
             }
-            None => Some(Vec::new()),
+            // Words that cannot be sealed are refused, never dropped.
+            None => return Err(key_is_gone(property)),
         },
     };
     conn.prepare_cached(include_str!("sql/append_line.sql"))?
@@ -277,17 +278,19 @@ fn unsealed(
             match keys.of(property)? {
                 Some(key) => seal::unseal(key, &sealed, &about(id, subject)).ok_or_else(changed)?,
                 None if is_erased(conn, property)? => return Ok(Value::Erased),
-                None => {
-                    return Err(BookError::damaged(format!(
-                        "the key of property {property} is gone, though nobody erased it"
-                    )));
-                }
+                None => return Err(key_is_gone(property)),
             }
         }
     };
     String::from_utf8(plain)
         .map(Value::Says)
         .map_err(|_| changed())
+}
+
+fn key_is_gone(property: PropertyId) -> BookError {
+    BookError::damaged(format!(
+        "the key of property {property} is gone, though nobody erased it"
+    ))
 }
 
 fn read_line_id(row: &Row) -> rusqlite::Result<LineId> {

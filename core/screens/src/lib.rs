@@ -26,7 +26,7 @@ pub use screens::{Screens, Trouble};
 pub use show::{
     Screen,
     arrive::Arrive,
-    doorstep::{Asked, Doorstep, Then},
+    doorstep::{Asked, Doorstep, LOOK_FIRST, Then},
     letter::{Letter, Sent},
     mark::{DefectRow, Mark, QuestionRow},
     outcome::Outcome,

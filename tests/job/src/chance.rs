@@ -1,6 +1,6 @@
 //! Taps by chance: all that a screen shows, and one of it by a number.
 
-use screens::{Action, Button, Form, Place, Screen};
+use screens::{Action, Place, Screen};
 use serde_json::Value;
 
 /// Every action that a screen offers with a button or a row, in the order in which it is shown.
@@ -54,14 +54,4 @@ pub fn stays_on_visit(action: &Action) -> bool {
         ),
         action => records(action),
     }
-}
-
-/// The labels of buttons.
-pub fn labels(buttons: &[Button]) -> Vec<&str> {
-    buttons.iter().map(|button| button.label.as_str()).collect()
-}
-
-/// The names of a form's fields.
-pub fn fields(form: &Form) -> Vec<&'static str> {
-    form.fields.iter().map(|field| field.name).collect()
 }

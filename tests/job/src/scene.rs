@@ -1,13 +1,17 @@
 //! Books that the tests begin with.
 
+use crate::hand::Hand;
 use acts::{Book, Key, Moment};
 use fixtures::play::{Call, Player};
 use fixtures::{Demo, Story};
 use jiff::{Timestamp, civil::Date, tz::Offset};
+use screens::{Place, Screens};
+use std::hash::{DefaultHasher, Hash, Hasher};
 use std::path::PathBuf;
 use tempfile::TempDir;
 use trade::history::History;
-use trade::ids::PropertyId;
+use trade::ids::{PropertyId, VisitId};
+use trade::visit::Scope;
 
 /// A book in a folder of its own, which goes with it.
 pub struct Scene {
@@ -90,6 +94,61 @@ pub fn history(book: &Book, property: PropertyId) -> History {
     book.history(property)
         .expect("the book reads")
         .expect("the property is in the book")
+}
+
+/// The visit to a property that is open.
+pub fn open_visit(book: &Book, property: PropertyId) -> VisitId {
+    let history = history(book, property);
+    let open = history.visits.iter().find(|visit| visit.closed.is_none());
+    open.expect("a visit is open").id
+}
+
+/// The walk over the first structure of a visit.
+pub fn walk(book: &Book, visit: VisitId) -> Place {
+    let (_, record) = acts::visit::find(book, visit).expect("the visit is in the book");
+    let structure = *record.structures.first().expect("there is a structure");
+    Place::Walk {
+        visit,
+        structure,
+        stop: None,
+    }
+}
+
+/// A book with one property, which nobody saw yet, and a visit of some scope that is open.
+pub fn first_visit(scene: &Scene, scope: Scope) -> (Hand, PropertyId, VisitId) {
+    let moment = after_noon(fixtures::TODAY, 0);
+    let book = Book::create(&scene.book(), &scene.key, moment.device(), moment.at)
+        .expect("the book is made");
+    let mut hand = Hand::new(Screens::of(book), fixtures::TODAY);
+    let search = hand.arrive().search;
+    hand.send(&search, &[("find", "7 Tidewaiter Row")]);
+    let add = hand
+        .arrive()
+        .add
+        .expect("an address that is not there can be added");
+    hand.send(&add, &[("town", "Merrow Bight"), ("owner", "Barnaby Fisk")]);
+    let Place::Doorstep { property } = hand.at else {
+        panic!("{} comes after adding", hand.at);
+    };
+    let open = hand.doorstep().open.expect("a visit can be opened");
+    let gutter = hand.text("kind-gutter");
+    let scope = hand.text(scope.key());
+    hand.send(&open, &[("kind", &gutter), ("scope", &scope)]);
+    let visit = open_visit(hand.screens.book(), property);
+    (hand, property, visit)
+}
+
+/// The ink of a property, oldest line first, as text.
+pub fn ink_of(book: &Book, property: PropertyId) -> Vec<String> {
+    let lines = book.lines_of(Some(property)).expect("the ink reads");
+    lines.iter().map(|line| format!("{line:?}")).collect()
+}
+
+/// A number that stands for some lines of ink. Both sides of a comparison are built alike, so the standard library's own will do.
+pub fn digest(ink: &[String]) -> u64 {
+    let mut hasher = DefaultHasher::new();
+    ink.hash(&mut hasher);
+    hasher.finish()
 }
 
 /// How many lines of ink a book holds.

@@ -364,10 +364,14 @@ impl Page<'_> {
     }
 
     fn add(&self, stop: &StopKey) -> Form {
-        let kinds = Catalogue::standard()
+        // Those of this stop first. The others after them: a stop where nothing is known yet is not on the walk.
+        let (here, elsewhere): (Vec<_>, Vec<_>) = Catalogue::standard()
             .kinds()
             .iter()
-            .filter(|kind| &kind.stop == stop)
+            .partition(|kind| &kind.stop == stop);
+        let kinds = here
+            .into_iter()
+            .chain(elsewhere)
             .map(|kind| Choice {
                 value: kind.key.to_string(),
                 label: self.context.text(&kind.key.message()),

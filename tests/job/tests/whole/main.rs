@@ -1,3 +1,12 @@
 //! The whole job, as a person does it. One program, so that Typst and SQLCipher are linked once.
 
+mod closed_book;
+mod kill;
+mod likely;
 mod main_story;
+mod no_false_sound;
+mod record_wrong;
+mod said;
+mod schema;
+mod three_taps;
+mod undo;
