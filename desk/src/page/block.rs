@@ -57,7 +57,7 @@ pub(crate) fn form(frame: &Frame<'_>, form: &Form, class: &str) -> Markup {
         values: Vec::new(),
     };
     html! {
-        form class=(class) method="post" action="/act" data-form=(json(&form.form)) {
+        form id=(anchor(form)) class=(class) method="post" action="/act" data-form=(json(&form.form)) {
             (hidden(frame, &action))
             @for one in &form.fields { (field(one, &json(&form.form))) }
             button class="btn main" { span class="label" { (form.submit) } }
@@ -98,11 +98,16 @@ fn short(text: &str) -> String {
 /// A form behind its title: opened with a tap.
 pub(crate) fn folded(frame: &Frame<'_>, one: &Form) -> Markup {
     html! {
-        details class="fold" {
+        details class="fold" open[frame.refused == Some(&one.form)] {
             summary class="btn" { span class="label" { (one.title) } }
             (form(frame, one, "fields"))
         }
     }
+}
+
+/// The name of a form's fields on a page, to lead to them.
+pub(crate) fn anchor(one: &Form) -> String {
+    format!("form-{}", short(&json(&one.form)))
 }
 
 /// A list of rows.
@@ -140,7 +145,7 @@ pub(crate) fn shutter(frame: &Frame<'_>, shutter: &Shutter) -> Markup {
                 span class="label" { (shutter.label) }
                 input type="file" name="picture" accept="image/*" capture="environment" required;
             }
-            noscript { button class="btn" { span class="label" { (shutter.label) } } }
+            noscript { button class="btn" { span class="label" { (shutter.keep) } } }
         }
     }
 }
@@ -150,6 +155,16 @@ pub(crate) fn picture(picture: &Picture) -> Markup {
     html! {
         a class="picture" href=(format!("/photo/{}/whole", picture.photo)) {
             img src=(format!("/photo/{}", picture.photo)) alt=(picture.alt) loading="lazy";
+        }
+    }
+}
+
+/// A picture with what it shows under it, for where two stand side by side.
+pub(crate) fn named_picture(one: &Picture) -> Markup {
+    html! {
+        figure {
+            (picture(one))
+            figcaption aria-hidden="true" { (one.alt) }
         }
     }
 }

@@ -2,14 +2,18 @@
 
 use super::{Frame, block, layout};
 use maud::{Markup, html};
-use screens::Doorstep;
+use screens::{Doorstep, LOOK_FIRST};
 
 pub(crate) fn draw(frame: &Frame<'_>, state: &Doorstep) -> Markup {
     let head = html! {
         h1 class="plate" { (state.address) }
         p class="under" { (state.under) }
     };
+    let (first, more) = state
+        .look_again
+        .split_at(state.look_again.len().min(LOOK_FIRST));
     let body = html! {
+        @for danger in &state.dangers { p class="danger" { (danger) } }
         @if let Some(asked) = &state.asked {
             section class="asked" {
                 h2 { (asked.title) }
@@ -28,25 +32,37 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Doorstep) -> Markup {
         }
         @if !state.look_again.is_empty() {
             h2 { (state.look_title) }
-            (block::rows(&state.look_again))
+            (block::rows(first))
+            @if let Some(title) = &state.look_more {
+                details class="fold" {
+                    summary class="btn" { span class="label" { (title) } }
+                    (block::rows(more))
+                }
+            }
         }
         @if !state.lines.is_empty() {
             dl class="lines" {
-                @for line in &state.lines {
+                @for line in state.lines.iter().filter(|line| !state.dangers.contains(&line.says)) {
                     div { dt { (line.title) } dd { (line.says) } }
                 }
             }
         }
         @if let Some(open) = &state.open {
-            h2 { (open.title) }
+            h2 id="ask" { (open.title) }
             (block::form(frame, open, "fields"))
+        }
+        div class="doors" {
+            @for door in state.doors.iter().skip(1) { (block::button(frame, door, "")) }
         }
     };
     let hand = html! {
-        div class="doors" {
-            @for door in &state.doors { (block::button(frame, door, "")) }
+        div class="one-two" {
+            @for door in state.doors.iter().take(1) { (block::button(frame, door, "")) }
+            @if let Some(main) = &state.main { (block::button(frame, main, "main")) }
+            @else if let Some(open) = &state.open {
+                a class="btn main" href="#ask" { span class="label" { (open.title) } }
+            }
         }
-        @if let Some(main) = &state.main { (block::button(frame, main, "main")) }
     };
     layout::page(frame, &state.address, "doorstep", &head, &body, &hand)
 }

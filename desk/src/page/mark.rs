@@ -16,13 +16,13 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Mark) -> Markup {
             @for rung in &state.rungs { (block::button(frame, rung, "rung")) }
         }
         @for row in &state.named { (named(frame, row)) }
-        h2 { (state.families_title) }
-        div class="families" {
-            @for family in &state.families { (block::button(frame, family, "")) }
-        }
         h2 { (state.defects_title) }
         div class="likely" {
             @for defect in &state.defects { (block::button(frame, defect, "wide")) }
+        }
+        h2 { (state.families_title) }
+        div class="families" {
+            @for family in &state.families { (block::button(frame, family, "")) }
         }
         @for question in &state.questions {
             div class="check three" role="group" aria-label=(question.asks) {

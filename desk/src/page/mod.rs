@@ -22,7 +22,7 @@ pub(crate) use server::hex;
 pub use server::{Serving, serve};
 
 use maud::Markup;
-use screens::{Place, Screen};
+use screens::{FormOf, Place, Screen};
 
 /// What every page needs beside its screen.
 pub(crate) struct Frame<'a> {
@@ -32,6 +32,8 @@ pub(crate) struct Frame<'a> {
     pub(crate) notice: Option<&'a str>,
     /// What went wrong.
     pub(crate) trouble: Option<&'a str>,
+    /// The form that was refused: it stays open.
+    pub(crate) refused: Option<&'a FormOf>,
     /// The language of the page.
     pub(crate) language: &'a str,
 }

@@ -1,4 +1,5 @@
-// Little on purpose: the page works without it. It sends a picture as soon as it is taken, keeps half-typed words, and lets a save be felt.
+// Little on purpose: the page works without it. It sends a picture as soon as it is taken, keeps half-typed words, stays where the thumb
+// was, and lets a save be felt.
 "use strict";
 
 for (const input of document.querySelectorAll(".shutter input[type=file]")) {
@@ -18,6 +19,19 @@ for (const form of document.querySelectorAll("form[data-form]")) {
     clearTimeout(waiting);
     waiting = setTimeout(() => keep(field), 300);
   });
+  // What is sent needs no draft any more.
+  form.addEventListener("submit", () => clearTimeout(waiting));
+}
+
+// After a tap the same page comes back: at the height where it was, unless the tap opened something at its top.
+addEventListener("submit", (event) => {
+  if (event.target.closest(".likely")) return;
+  sessionStorage.setItem("stay", JSON.stringify({ at: location.pathname, height: scrollY }));
+});
+const stay = JSON.parse(sessionStorage.getItem("stay") ?? "null");
+sessionStorage.removeItem("stay");
+if (stay?.at === location.pathname) {
+  addEventListener("load", () => requestAnimationFrame(() => scrollTo(0, stay.height)));
 }
 
 if (document.querySelector(".notice") && navigator.vibrate) navigator.vibrate(30);

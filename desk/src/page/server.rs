@@ -10,7 +10,7 @@ use axum::http::{HeaderMap, HeaderValue, StatusCode, Uri};
 use axum::middleware;
 use axum::response::{IntoResponse, Response};
 use axum::routing::{get, post};
-use screens::{Action, Place, Screens, Shutter, Trouble};
+use screens::{Action, FormOf, Place, Screens, Shutter, Trouble};
 use std::fmt::Write as _;
 use std::net::{Ipv4Addr, SocketAddr};
 use std::sync::{Arc, Mutex, PoisonError};
@@ -106,32 +106,49 @@ async fn show(State(shared): State<Shared>, headers: HeaderMap, uri: Uri) -> Res
         return page(
             &shared,
             Place::start(),
-            None,
-            Some(NOWHERE.to_owned()),
+            Above::trouble(NOWHERE.to_owned()),
             StatusCode::NOT_FOUND,
         )
         .await;
     };
-    let notice = notice(&headers);
-    page(&shared, place, notice, None, StatusCode::OK).await
+    let above = Above {
+        notice: notice(&headers),
+        ..Above::default()
+    };
+    page(&shared, place, above, StatusCode::OK).await
 }
 
 const NOWHERE: &str = "There is no such page. Nothing was changed.";
 
-async fn page(
-    shared: &Shared,
-    place: Place,
+/// What is said above a page.
+#[derive(Default)]
+struct Above {
+    /// What the last tap did.
     notice: Option<String>,
+    /// What went wrong.
     trouble: Option<String>,
-    status: StatusCode,
-) -> Response {
+    /// The form that was refused.
+    refused: Option<FormOf>,
+}
+
+impl Above {
+    fn trouble(says: String) -> Self {
+        Self {
+            trouble: Some(says),
+            ..Self::default()
+        }
+    }
+}
+
+async fn page(shared: &Shared, place: Place, above: Above, status: StatusCode) -> Response {
     let drawn = shared
         .with(move |screens, clock| {
             let language = screens.words().map_or("en", |words| words.language().tag());
             let mut frame = Frame {
                 place: &place,
-                notice: notice.as_deref(),
-                trouble: trouble.as_deref(),
+                notice: above.notice.as_deref(),
+                trouble: above.trouble.as_deref(),
+                refused: above.refused.as_ref(),
                 language,
             };
             match screens.show(&place, clock.now()) {
@@ -162,6 +179,10 @@ async fn act(State(shared): State<Shared>, Form(fields): Form<Vec<(String, Strin
         )
             .into_response();
     };
+    let refused = match &action {
+        Action::Submit { form, .. } => Some(form.clone()),
+        _ => None,
+    };
     let done = shared
         .with(move |screens, clock| {
             let moment = clock.now();
@@ -172,14 +193,11 @@ async fn act(State(shared): State<Shared>, Form(fields): Form<Vec<(String, Strin
     match done {
         Ok(Ok(next)) => to(&next.place, next.notice.as_deref()),
         Ok(Err(Trouble { says })) => {
-            page(
-                &shared,
-                at,
-                None,
-                Some(says),
-                StatusCode::UNPROCESSABLE_ENTITY,
-            )
-            .await
+            let above = Above {
+                refused,
+                ..Above::trouble(says)
+            };
+            page(&shared, at, above, StatusCode::UNPROCESSABLE_ENTITY).await
         }
         Err(broken) => broken,
     }
@@ -254,8 +272,7 @@ async fn shoot(State(shared): State<Shared>, form: Multipart) -> Response {
             page(
                 &shared,
                 at,
-                None,
-                Some(says),
+                Above::trouble(says),
                 StatusCode::UNPROCESSABLE_ENTITY,
             )
             .await

@@ -29,18 +29,18 @@ fn changed(frame: &Frame<'_>, one: &Changed) -> Markup {
                 }
                 (ladder::draw(one.now, 46.0))
             }
-            div {
+            div class="tells" {
                 h2 { (one.part) }
                 p class="became" { (one.became) }
                 @for says in &one.says { p class="note" { (says) } }
-                @if one.picture_then.is_some() || one.picture_now.is_some() {
-                    div class="pictures" {
-                        @if let Some(picture) = &one.picture_then { (block::picture(picture)) }
-                        @if let Some(picture) = &one.picture_now { (block::picture(picture)) }
-                    }
-                }
-                @if let Some(correct) = &one.correct { (block::folded(frame, correct)) }
             }
+            @if one.picture_then.is_some() || one.picture_now.is_some() {
+                div class="pictures" {
+                    @if let Some(picture) = &one.picture_then { (block::named_picture(picture)) }
+                    @if let Some(picture) = &one.picture_now { (block::named_picture(picture)) }
+                }
+            }
+            @if let Some(correct) = &one.correct { (block::folded(frame, correct)) }
         }
     }
 }

@@ -27,7 +27,7 @@ fn loose(frame: &Frame<'_>, one: &Loose, tie_title: &str) -> Markup {
     html! {
         section class="loose" {
             @if let Some(picture) = &one.picture { (block::picture(picture)) }
-            p { (one.words) }
+            p class="say" { (one.words) }
             @if let Some(caption) = &one.caption { (block::form(frame, caption, "fields")) }
             details class="fold" {
                 summary class="btn" { span class="label" { (tie_title) } }

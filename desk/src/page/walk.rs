@@ -12,9 +12,10 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Walk) -> Markup {
             }
         }
         ol class="climb" reversed {
-            @for stop in state.stops.iter().rev() { (rung(stop)) }
+            @for stop in state.stops.iter().rev() {
+                (rung(stop, state.here.as_ref().filter(|_| stop.here).map(|here| here_block(frame, here)).as_ref()))
+            }
         }
-        @if let Some(here) = &state.here { (here_block(frame, here)) }
         (block::folded(frame, &state.say))
         details class="fold" {
             summary class="btn" { span class="label" { (state.more_title) } }
@@ -31,7 +32,9 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Walk) -> Markup {
     };
     let hand = html! {
         div class="shoot-row" {
-            a class="btn" href="#here" { span class="label" { (state.here.as_ref().map_or("", |here| here.title.as_str())) } }
+            a class="btn" href=(format!("#{}", block::anchor(&state.say))) {
+                span class="label" { (state.say.title) }
+            }
             (block::shutter(frame, &state.shutter))
             (block::button(frame, &state.undo, ""))
         }
@@ -40,7 +43,8 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Walk) -> Markup {
     layout::page(frame, &state.title, "walk", &head, &body, &hand)
 }
 
-fn rung(stop: &StopRow) -> Markup {
+/// A rung of the tall ladder; the present one holds what is to be looked at there.
+fn rung(stop: &StopRow, here: Option<&Markup>) -> Markup {
     let class = match (stop.done, stop.here) {
         (_, true) => "stop here",
         (true, false) => "stop done",
@@ -48,13 +52,16 @@ fn rung(stop: &StopRow) -> Markup {
     };
     html! {
         li class=(class) {
-            i {}
-            @if let Action::Go { to } = &stop.go {
-                a href=(format!("{to}#here")) aria-current=[stop.here.then_some("step")] {
-                    b { (stop.name) }
-                    span { (stop.says) }
+            div class="rung" {
+                i {}
+                @if let Action::Go { to } = &stop.go {
+                    a href=(format!("{to}#here")) aria-current=[stop.here.then_some("step")] {
+                        b { (stop.name) }
+                        span { (stop.says) }
+                    }
                 }
             }
+            @if let Some(here) = here { (here) }
         }
     }
 }
@@ -71,6 +78,7 @@ fn here_block(frame: &Frame<'_>, here: &Here) -> Markup {
                 }
             }
             (block::folded(frame, &here.add))
+            @if let Some(next) = &here.next { div class="next" { (block::button(frame, next, "main")) } }
         }
     }
 }
@@ -78,11 +86,15 @@ fn here_block(frame: &Frame<'_>, here: &Here) -> Markup {
 fn spot_row(frame: &Frame<'_>, spot: &SpotRow) -> Markup {
     html! {
         div class="spot" role="group" aria-label=(spot.name) {
-            (ladder::draw(spot.ladder, 46.0))
             p class="label" {
-                strong { (spot.name) }
-                span class="note" { (spot.says) }
-                @if let Some(again) = &spot.look_again { span class="again" { (again) } }
+                (ladder::draw(spot.ladder, 52.0))
+                span {
+                    strong { (spot.name) }
+                    @match &spot.look_again {
+                        Some(again) => span class="again" { (again) },
+                        None => span class="note" { (spot.says) },
+                    }
+                }
             }
             (block::button(frame, &spot.sound, ""))
             (block::button(frame, &spot.mark, ""))

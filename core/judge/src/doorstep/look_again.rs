@@ -12,13 +12,13 @@ use trade::words::Said;
 /// The parts that were found bad, patched or never seen, the worst first; of two alike the more urgent.
 pub(super) fn parts(record: &Record<'_>) -> Vec<LookAgain> {
     let mut again: Vec<&Known<'_>> = record.parts.iter().filter(|known| is_owed(known)).collect();
+    // Stable: what is alike stays in the order of the record, in which an identifier says nothing.
     again.sort_by_key(|known| {
-        let part = known.standing.story.part;
+        let story = &known.standing.story;
         (
-            Reverse(known.standing.story.rung()),
+            Reverse(story.rung()),
             urgency(record, known),
-            part.number,
-            part.id,
+            story.part.number,
         )
     });
     again.into_iter().map(|known| one(record, known)).collect()
