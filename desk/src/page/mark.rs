@@ -64,7 +64,7 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Mark) -> Markup {
 fn named(frame: &Frame<'_>, row: &DefectRow) -> Markup {
     html! {
         section class="named" {
-            h3 { (row.name) }
+            h2 { (row.name) }
             p class="note" { (row.what) }
             p class="note" { (row.photo) }
             div class="choices" {

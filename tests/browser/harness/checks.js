@@ -88,7 +88,9 @@ export async function keyboard(page) {
   });
   const reached = new Set();
   const complaints = [];
-  for (let press = 0; press <= waiting.length; press++) {
+  // A field for a day is a stop for each of its parts: day, month, year, and the calendar.
+  const parts = await page.evaluate(() => 3 * document.querySelectorAll('input[type=date]').length);
+  for (let press = 0; press <= waiting.length + parts; press++) {
     await page.keyboard.press('Tab');
     const stop = await page.evaluate(() => {
       const element = document.activeElement;

