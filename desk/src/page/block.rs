@@ -2,10 +2,18 @@
 
 use super::{Frame, ladder};
 use maud::{Markup, html};
-use screens::{Action, Button, Field, FieldKind, Form, Picture, Row, Shutter};
+use screens::{Action, Button, Field, FieldKind, Form, Picture, Place, Row, Shutter};
 
 /// How tall a ladder on a button or row is.
 const TALL: f64 = 46.0;
+
+/// The address of a place; a walk opens at the stop where he stands.
+pub(crate) fn address(place: &Place) -> String {
+    match place {
+        Place::Walk { .. } => format!("{place}#here"),
+        _ => place.to_string(),
+    }
+}
 
 /// A button: going somewhere is a link, everything else a form of its own.
 pub(crate) fn button(frame: &Frame<'_>, button: &Button, class: &str) -> Markup {
@@ -16,7 +24,7 @@ pub(crate) fn button(frame: &Frame<'_>, button: &Button, class: &str) -> Markup 
     };
     if let Action::Go { to } = &button.action {
         return html! {
-            a class=(class) href=(to.to_string()) aria-current=[button.chosen.then_some("true")] {
+            a class=(class) href=(address(to)) aria-current=[button.chosen.then_some("true")] {
                 (face(button))
             }
         };
@@ -129,7 +137,7 @@ fn row(row: &Row) -> Markup {
     };
     html! {
         @match &row.action {
-            Some(Action::Go { to }) => a class="row" href=(to.to_string()) { (inside) },
+            Some(Action::Go { to }) => a class="row" href=(address(to)) { (inside) },
             _ => div class="row" { (inside) },
         }
     }

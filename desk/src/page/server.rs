@@ -1,7 +1,7 @@
 //! The server of the page.
 
 use super::guard::{self, Guard};
-use super::{Frame, draw};
+use super::{Frame, block, draw};
 use crate::clock::Clock;
 use axum::Router;
 use axum::extract::{DefaultBodyLimit, Form, Multipart, Path, State};
@@ -297,12 +297,7 @@ async fn picture(mut form: Multipart) -> Option<(Shutter, Place, Vec<u8>)> {
 /// Goes to a place, with a word about what was done.
 fn to(place: &Place, notice: Option<&str>) -> Response {
     let mut response = StatusCode::SEE_OTHER.into_response();
-    let anchor = if matches!(place, Place::Walk { .. }) {
-        "#here"
-    } else {
-        ""
-    };
-    if let Ok(location) = HeaderValue::from_str(&format!("{place}{anchor}")) {
+    if let Ok(location) = HeaderValue::from_str(&block::address(place)) {
         response.headers_mut().insert(LOCATION, location);
     }
     if let Some(notice) = notice {

@@ -55,7 +55,7 @@ fn rung(stop: &StopRow, here: Option<&Markup>) -> Markup {
             div class="rung" {
                 i {}
                 @if let Action::Go { to } = &stop.go {
-                    a href=(format!("{to}#here")) aria-current=[stop.here.then_some("step")] {
+                    a href=(block::address(to)) aria-current=[stop.here.then_some("step")] {
                         b { (stop.name) }
                         span { (stop.says) }
                     }
