@@ -18,7 +18,10 @@ fn the_doorstep_before_and_the_judging_after() {
         .doorstep(call.property, Some(&call.request), hand.now());
     let mut doorstep = doorstep.expect("the doorstep is shown");
     // The demo records two works of one day in one moment: either may come first.
-    for alike in doorstep.lines.chunk_by_mut(|one, next| one.title == next.title) {
+    for alike in doorstep
+        .lines
+        .chunk_by_mut(|one, next| one.title == next.title)
+    {
         alike.sort_by(|one, next| one.says.cmp(&next.says));
     }
     snapshot("doorstep", &doorstep);
