@@ -95,6 +95,7 @@ async function during(page, seen) {
   await page.setViewportSize(UPRIGHT);
   await page.goto(safety);
   for (const check of [0, 1, 2, 3]) await answer(page.locator('.check').nth(check).locator('button').first());
+  for (const reached of await page.getByRole('button', { name: 'On the roof', exact: true }).all()) await answer(reached);
   await page.evaluate(() => scrollTo(0, 0));
   await take(page, 'safety');
   await page.locator('.hand .main').tap();
@@ -117,9 +118,8 @@ async function during(page, seen) {
   await take(page, 'mark');
 }
 
-async function answer(button) {
-  const page = button.page();
-  await Promise.all([page.waitForNavigation(), button.tap()]);
+async function answer(tapped) {
+  await Promise.all([tapped.page().waitForNavigation(), tapped.tap()]);
 }
 
 /** Answers the stops below with “sound”, up to one. */
@@ -127,8 +127,6 @@ async function climbTo(page, stop) {
   while (!page.url().includes(`/${stop}`)) {
     const open = page.locator('.spot button:not(.on)');
     while (await open.count()) await answer(open.first());
-    await page.locator('.next a').tap();
-    await page.waitForURL('**/walk/**#here');
-    await page.waitForLoadState();
+    await answer(page.locator('.next a'));
   }
 }
