@@ -146,22 +146,3 @@ test('reminders and settings', async () => {
   await page.goto(`${base}/settings`);
   await lookOver(page, 'settings', AT_THE_TAILGATE);
 });
-
-test('only this page, with its token, is answered', async () => {
-  const { origin, host } = new URL(page.url());
-  const stranger = await browser.newContext();
-  const ask = (path, options) => stranger.request.fetch(`${origin}${path}`, { maxRedirects: 0, ...options });
-  assert.equal((await ask('/')).status(), 403);
-  assert.equal((await ask('/?token=00')).status(), 403);
-  assert.equal((await ask('/', { headers: { host: `roof.example:${host.split(':')[1]}` } })).status(), 421);
-  const crossed = await page.request.post(`${origin}/act`, {
-    headers: { origin: 'http://roof.example' },
-    form: { at: '/', action: '{"do":"go","to":{"place":"reminders"}}' },
-    maxRedirects: 0,
-  });
-  assert.equal(crossed.status(), 403);
-  const own = await page.request.get(`${origin}/`);
-  assert.match(own.headers()['content-security-policy'], /default-src 'none'/);
-  assert.doesNotMatch(page.url(), /token/);
-  await stranger.close();
-});
