@@ -200,7 +200,7 @@ test('the book advises what it advises of the same visit taken from its file', {
   assert.ok(tapped.includes(say('verdict-title')), 'the language that was set stays set');
   assert.equal(tapped, await asked('told', 'verdict', MAIN));
   await asked('tapped', 'check');
-  await asked('tapped', 'rebuild');
+  assert.equal(JSON.parse(await asked('tapped', '--json', 'rebuild')).same, true);
 });
 
 function at(name) {
