@@ -52,9 +52,11 @@ async function ask({ request, scope }) {
 }
 
 test('the call: found, and asked', async () => {
+  await lookOver(page, 'arrive', AT_THE_TAILGATE);
   await page.getByLabel(say('arrive-find')).fill(MAIN);
   await hand.go(hand.button(say('arrive-find-button')));
   await hand.go(page.getByRole('link', { name: /^318 Lamplighter Ln/ }));
+  await lookOver(page, 'doorstep-at-call', AT_THE_TAILGATE);
   await ask(file.visit);
   await hand.keep(hand.button(say('doorstep-open-button')), 'saved-visit');
   await title('safety-title');
@@ -65,6 +67,7 @@ test('the door: what they ask goes against what was said', async () => {
   const door = await page.locator('main').innerText();
   assert.ok(door.includes(file.visit.request.words));
   assert.ok(door.includes(say('doorstep-contradicts')));
+  await lookOver(page, 'doorstep', AT_THE_TAILGATE);
   await hand.go(hand.link(say('doorstep-safety')));
 });
 
@@ -73,7 +76,9 @@ test('safety and the way up', async () => {
     await hand.choose(hand.button(say(`answer-${holds}`), hand.group(say(`safety-${check}`))));
   }
   for (const [at, { reached }] of file.structures.entries()) await hand.choose(hand.button(say(`reach-${reached}`)).nth(at));
+  await lookOver(page, 'safety', ON_THE_LADDER);
   await hand.go(hand.link(say('safety-up')));
+  await lookOver(page, 'walk', ON_THE_LADDER);
 });
 
 test('a tap taken back leaves nothing', async () => {
@@ -88,6 +93,7 @@ test('a tap taken back leaves nothing', async () => {
 
 test('every part of the file by taps', { timeout: 300_000 }, async () => {
   await hand.walk(file.structures);
+  await lookOver(page, 'walk-done', ON_THE_LADDER);
 });
 
 test('a picture from the walk, through the tray, to its part', async () => {
@@ -97,6 +103,7 @@ test('a picture from the walk, through the tray, to its part', async () => {
   await page.getByRole('status').getByText(say('saved-picture')).waitFor();
   await hand.unfold(say('walk-more'));
   await hand.go(hand.link(say('tray-title')));
+  await lookOver(page, 'tray', AT_THE_TAILGATE);
   await page.getByLabel(say('caption-words')).fill('A second bead over the first');
   await hand.keep(hand.button(say('say-keep')), 'saved-words');
   const parts = await hand.unfold(say('tray-tie'));
@@ -108,6 +115,7 @@ test('a picture from the walk, through the tray, to its part', async () => {
 test('what was typed wrong is refused, and stays', async () => {
   await hand.climb(say('stop-walls'));
   await hand.go(hand.link(say('walk-mark'), page.locator('.spot').first()));
+  await lookOver(page, 'mark', ON_THE_LADDER);
   const fold = await hand.unfold(say('measure-title'));
   await fold.getByLabel(say('measure-length')).fill('twelve or so');
   await hand.go(hand.button(say('measure-keep')));
@@ -119,17 +127,21 @@ test('what was typed wrong is refused, and stays', async () => {
   await hand.go(hand.link(say('back-walk')));
 });
 
-test('closed, judged, written, answered, and in the calendar', async () => {
+test('closed, judged, written, answered, and in the calendar', { timeout: 120_000 }, async () => {
   const fold = await hand.unfold(say('walk-close'));
   await hand.go(hand.button(say('close-not-reached'), fold));
   await title('then-and-now-title');
+  await lookOver(page, 'then-and-now', AT_THE_TAILGATE);
   await hand.go(hand.link(say('verdict-title')));
+  await lookOver(page, 'verdict', AT_THE_TAILGATE);
   await hand.go(hand.link(say('verdict-letter')));
   await hand.keep(hand.button(say('letter-write-english')), 'saved-letter');
   const paper = await page.request.get(await hand.link(say('letter-open')).evaluate((link) => link.href));
   assert.equal(paper.headers()['content-type'], 'application/pdf');
   assert.equal((await paper.body()).subarray(0, 5).toString(), '%PDF-');
+  await lookOver(page, 'letter', AT_THE_TAILGATE);
   await hand.go(hand.link(say('outcome-title')));
+  await lookOver(page, 'outcome', AT_THE_TAILGATE);
   await page.getByLabel(say('outcome-came')).selectOption({ label: say('came-accepted') });
   await page.getByLabel(say('outcome-paid')).fill('4,120.00');
   await hand.keep(hand.button(say('outcome-keep')), 'saved');
@@ -145,7 +157,10 @@ test('closed, judged, written, answered, and in the calendar', async () => {
 });
 
 test('every screen says the same in Spanish, and is looked over', { timeout: 300_000 }, async () => {
+  await page.goto(new URL('/reminders', page.url()).href);
+  await lookOver(page, 'reminders', AT_THE_TAILGATE);
   await page.goto(new URL('/settings', page.url()).href);
+  await lookOver(page, 'settings', AT_THE_TAILGATE);
   await page.getByLabel(say('settings-language')).selectOption({ label: say('language-spanish') });
   await hand.go(hand.button(say('settings-keep')).first());
   say = wordsOf('es');
