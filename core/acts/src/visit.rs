@@ -217,7 +217,8 @@ pub fn close(
     })
 }
 
-fn unanswered(history: &History, visit: &Visit) -> Vec<Spot> {
+/// What a visit has to answer and has not.
+pub(crate) fn unanswered(history: &History, visit: &Visit) -> Vec<Spot> {
     walk::plan(history, visit, Catalogue::standard())
         .into_iter()
         .flat_map(|walk| walk.stops)

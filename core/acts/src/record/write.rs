@@ -6,11 +6,9 @@ use super::file::{
 use super::problem::{Problem, Wrong};
 use super::{NotTaken, PictureFiles, Taken};
 use crate::mark::{self, Numbering};
-use crate::walk::{self, Spot};
-use crate::{ActError, Moment};
+use crate::{ActError, Moment, visit};
 use book::{Book, BookError, Entry, Writing};
 use std::collections::BTreeMap;
-use trade::catalogue::Catalogue;
 use trade::history::History;
 use trade::ids::{PartId, PhotoId, PropertyId, SlopeId, StructureId, VisitId};
 use trade::mark::{Condition, Mark, Measure, NotSeen, Seen};
@@ -195,7 +193,7 @@ struct Writer<'a> {
 }
 
 impl Writer<'_> {
-    fn all(&mut self, tx: &mut Writing<'_>) -> Result<(), BookError> {
+    fn all(&mut self, tx: &mut Writing<'_>) -> Result<(), ActError> {
         let structures = self.structures(tx)?;
         let mut visit = self.new_visit(&structures);
         tx.record(Entry::Visit(visit.clone()))?;
@@ -482,19 +480,13 @@ impl Writer<'_> {
     }
 
     /// What was in scope and has no record is closed as not reached, never as sound.
-    fn close_rest(&mut self, tx: &mut Writing<'_>, visit: &Visit) -> Result<(), BookError> {
+    fn close_rest(&mut self, tx: &mut Writing<'_>, visit: &Visit) -> Result<(), ActError> {
         let Some(history) = tx.history(self.property)? else {
             return Ok(());
         };
-        let open: Vec<Spot> = walk::plan(&history, visit, Catalogue::standard())
-            .into_iter()
-            .flat_map(|walk| walk.stops)
-            .flat_map(|stop| stop.spots)
-            .filter(|planned| planned.mark.is_none())
-            .map(|planned| planned.spot)
-            .collect();
+        let open = visit::unanswered(&history, visit);
         for spot in &open {
-            let part = self.born(tx, spot)?;
+            let part = mark::part_at(tx, &history, &mut self.numbering, spot, self.moment)?;
             let mut mark = mark::blank(self.visit, part, self.moment);
             mark.condition = Condition::NotSeen {
                 why: NotSeen::NotReached,
@@ -503,28 +495,5 @@ impl Writer<'_> {
             self.marks += 1;
         }
         Ok(())
-    }
-
-    fn born(&mut self, tx: &mut Writing<'_>, spot: &Spot) -> Result<PartId, BookError> {
-        match spot {
-            Spot::Known { part } => Ok(*part),
-            Spot::Unborn {
-                structure,
-                slope,
-                kind,
-                which,
-            } => {
-                let id = self.moment.id();
-                tx.record(Entry::Part(Part {
-                    id,
-                    structure: *structure,
-                    slope: *slope,
-                    kind: kind.clone(),
-                    which: which.clone(),
-                    number: self.numbering.take(*structure),
-                }))?;
-                Ok(id)
-            }
-        }
     }
 }
