@@ -58,6 +58,10 @@ ids! {
     NoteId,
     /// A letter to the owner.
     LetterId,
+    /// A roof's measures as they were taken.
+    SketchId,
+    /// A priced course put to the owner.
+    OfferId,
     /// What came of a letter.
     OutcomeId,
     /// Something to come back to on a date.

@@ -5,6 +5,7 @@
 //! - [`mark`]: what was recorded about one part on one visit, and [`visit`], the visit itself.
 //! - [`thread`]: one part's marks through all visits, and what became of it.
 //! - [`verdict`]: what to do with a structure, and why.
+//! - [`sketch`]: what was measured of a roof, [`roof`]: its planes and lines, [`laid`]: a covering laid on them.
 //! - [`catalogue`]: kinds of part, defects and remedies, read from the data files beside this crate.
 //! - [`words`]: every sentence a person reads, in English and Spanish.
 //!
@@ -16,10 +17,13 @@ pub mod doorstep;
 pub mod firm;
 pub mod history;
 pub mod ids;
+pub mod laid;
 pub mod letter;
 pub mod mark;
 pub mod outcome;
 pub mod property;
+pub mod roof;
+pub mod sketch;
 pub mod stack;
 pub mod thread;
 pub mod units;

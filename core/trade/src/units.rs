@@ -69,6 +69,12 @@ impl Length {
         self.0 as f64 / 1e9
     }
 
+    /// From metres, to the nearest nanometre.
+    #[allow(clippy::cast_possible_truncation)]
+    pub fn from_metres(metres: f64) -> Self {
+        Self((metres * 1e9).round() as i64)
+    }
+
     /// In whole nanometres.
     pub const fn nanometres(self) -> i64 {
         self.0
@@ -233,6 +239,60 @@ impl<'de> Deserialize<'de> for Length {
         String::deserialize(deserializer)?
             .parse()
             .map_err(serde::de::Error::custom)
+    }
+}
+
+/// An area, in square metres.
+#[derive(Clone, Copy, Debug, Default, PartialEq, PartialOrd, Serialize, Deserialize)]
+#[serde(transparent)]
+pub struct Area(f64);
+
+const SQUARE_METRES_PER_SQUARE_FOOT: f64 = 0.3048 * 0.3048;
+
+impl Area {
+    /// From square metres.
+    pub const fn square_metres(area: f64) -> Self {
+        Self(area)
+    }
+
+    /// From square feet.
+    pub fn square_feet(area: f64) -> Self {
+        Self(area * SQUARE_METRES_PER_SQUARE_FOOT)
+    }
+
+    /// In square metres.
+    pub const fn in_square_metres(self) -> f64 {
+        self.0
+    }
+
+    /// In square feet.
+    pub fn in_square_feet(self) -> f64 {
+        self.0 / SQUARE_METRES_PER_SQUARE_FOOT
+    }
+
+    /// In roofer's squares of 100 square feet.
+    pub fn in_squares(self) -> f64 {
+        self.in_square_feet() / 100.0
+    }
+
+    /// Times a factor.
+    #[must_use]
+    pub fn scaled(self, factor: f64) -> Self {
+        Self(self.0 * factor)
+    }
+}
+
+impl std::ops::Add for Area {
+    type Output = Self;
+
+    fn add(self, other: Self) -> Self {
+        Self(self.0 + other.0)
+    }
+}
+
+impl std::iter::Sum for Area {
+    fn sum<I: Iterator<Item = Self>>(areas: I) -> Self {
+        areas.fold(Self::default(), |sum, area| sum + area)
     }
 }
 

@@ -1,0 +1,141 @@
+//! A covering as it is laid: what goes onto the roof, what is cut off, what is left.
+
+use crate::stack::Covering;
+use crate::units::{Area, Length};
+use serde::{Deserialize, Serialize};
+
+/// A covering that comes in pieces and is laid in courses.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Pieces {
+    /// What covering it is.
+    pub covering: Covering,
+    /// Length of one piece along the course.
+    pub width: Length,
+    /// Height of one piece, butt to top.
+    pub height: Length,
+    /// What of it is seen: the courses repeat at it.
+    pub exposure: Length,
+    /// How far the joints of a course stand off from those of the course below.
+    pub offset: Length,
+    /// The shortest piece that is laid.
+    pub shortest: Length,
+    /// Pieces in a bundle.
+    pub bundle: u32,
+    /// How far the pieces stand out over the eave and rake edge.
+    pub overhang: Length,
+}
+
+impl Pieces {
+    /// Three-tab strips, 36 in by 12 in at 5 in, 27 to the bundle (NAVEDTRA 14044); offset by half a tab, 3/8 in over the edge (the same).
+    pub fn strip() -> Self {
+        Self {
+            covering: Covering::AsphaltStrip,
+            width: Length::inches(36),
+            height: Length::inches(12),
+            exposure: Length::inches(5),
+            offset: Length::inches(6),
+            shortest: Length::inches(6),
+            bundle: 27,
+            overhang: Length::sixteenths(6),
+        }
+    }
+
+    /// Metric laminated shingles, 39 3/8 in by 13 1/4 in at 5 5/8 in, 22 to the bundle. Common practice, no source but the arithmetic of 65 to the square.
+    pub fn laminated() -> Self {
+        Self {
+            covering: Covering::AsphaltLaminated,
+            width: Length::sixteenths(630),
+            height: Length::sixteenths(212),
+            exposure: Length::sixteenths(90),
+            offset: Length::inches(10),
+            shortest: Length::inches(4),
+            bundle: 22,
+            overhang: Length::sixteenths(6),
+        }
+    }
+}
+
+/// How a valley is made.
+#[derive(
+    Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
+)]
+#[serde(rename_all = "kebab-case")]
+pub enum ValleyIs {
+    /// A lining is left bare between two cut edges.
+    #[default]
+    Open,
+    /// One side runs through, the other is cut along the line.
+    ClosedCut,
+}
+
+impl ValleyIs {
+    /// Both.
+    pub const ALL: [Self; 2] = [Self::Open, Self::ClosedCut];
+
+    /// Its key in the message files.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Open => "valley-open",
+            Self::ClosedCut => "valley-closed-cut",
+        }
+    }
+}
+
+/// One piece as it lies: for the drawing.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct LaidPiece {
+    /// The plane, by its place in the plan.
+    pub plane: usize,
+    /// The course, 0 at the eave.
+    pub course: u32,
+    /// What is seen of it: a rim in metres on the plane, along the eave and up the slope.
+    pub rim: Vec<(f64, f64)>,
+    /// Whether it was cut from a whole piece or from an offcut.
+    pub cut: bool,
+}
+
+/// What one plane took.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct LaidPlane {
+    /// The plane, by its place in the plan.
+    pub plane: usize,
+    /// Courses.
+    pub courses: u32,
+    /// Whole pieces opened for it.
+    pub opened: u32,
+    /// Places filled from an offcut.
+    pub reused: u32,
+    /// What is covered.
+    pub covered: Area,
+}
+
+/// A covering laid over a roof.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Laid {
+    /// What was laid.
+    pub pieces: Pieces,
+    /// How its valleys are made.
+    pub valleys: ValleyIs,
+    /// Plane by plane.
+    pub planes: Vec<LaidPlane>,
+    /// Whole pieces opened for the field.
+    pub field: u32,
+    /// Whole pieces opened for the starter course, where it is cut from the same.
+    pub starter: u32,
+    /// Length of the starter course.
+    pub starter_length: Length,
+    /// Whole pieces opened for hip and ridge caps, where they are cut from the same.
+    pub cap: u32,
+    /// Length of hips and ridges to be capped.
+    pub cap_length: Length,
+    /// Single caps.
+    pub caps: u32,
+    /// Bundles of field, starter and cap together, rounded up.
+    pub bundles: u32,
+    /// What the field covers.
+    pub covered: Area,
+    /// Share of the opened field pieces' cover that ended on the ground.
+    pub waste: f64,
+    /// Least and most waste in books for a roof like this one, to compare with.
+    pub handbook: (f64, f64),
+}

@@ -1,0 +1,1 @@
+### The program on a computer: its commands and its page.

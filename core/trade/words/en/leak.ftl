@@ -1,0 +1,1 @@
+### Where water that is seen inside comes in: suspects and reasons.

@@ -1,0 +1,1 @@
+### Lo que dice el libro cuando algo sale mal.

@@ -1,0 +1,1 @@
+### El programa en una computadora: sus órdenes y su página.

@@ -1,0 +1,1 @@
+### Por dónde entra el agua que se ve adentro: sospechas y razones.

@@ -1,0 +1,1 @@
+### Cantidades, precios y ofertas.
