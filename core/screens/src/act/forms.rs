@@ -1,0 +1,203 @@
+//! Sending a form: what was typed becomes an act.
+
+use super::typed::{day, wrong};
+use super::{Next, going, on_roof};
+use crate::form::{FormOf, Typed};
+use crate::place::Place;
+use acts::visit::Opening;
+use acts::{ActError, Book, Moment, arrive, mark, outcome, tray, visit};
+use trade::catalogue::{KindKey, RemedyKey};
+use trade::ids::PropertyId;
+use trade::property::Address;
+use trade::units::Money;
+use trade::visit::{Ask, Request, Scope};
+use trade::words::Words;
+
+pub(super) fn submit(
+    book: &mut Book,
+    form: &FormOf,
+    typed: &Typed<'_>,
+    words: &Words,
+    moment: Moment,
+) -> Result<Next, ActError> {
+    let next = filled(book, form, typed, words, moment)?;
+    for (field, _) in typed.0 {
+        book.clear_draft(&form.draft_key(field))?;
+    }
+    Ok(next)
+}
+
+fn filled(
+    book: &mut Book,
+    form: &FormOf,
+    typed: &Typed<'_>,
+    words: &Words,
+    moment: Moment,
+) -> Result<Next, ActError> {
+    match form {
+        FormOf::Find => Ok(Next::at(Place::Arrive {
+            find: typed.text("find").to_owned(),
+        })),
+        FormOf::AddProperty => {
+            let property = arrive::add(book, new_property(typed), moment)?;
+            Ok(Next::saved(
+                Place::Doorstep { property },
+                words,
+                "saved-property",
+            ))
+        }
+        FormOf::OpenVisit { property } => {
+            let visit = visit::open(book, *property, opening(book, typed)?, moment)?;
+            Ok(Next::saved(Place::Safety { visit }, words, "saved-visit"))
+        }
+        FormOf::Say {
+            visit,
+            spot,
+            structure,
+        } => {
+            let place = on_roof::say(book, *visit, spot.as_ref(), *structure, typed, moment)?;
+            Ok(Next::saved(place, words, "saved-words"))
+        }
+        FormOf::Measure { visit, spot } => {
+            let part = mark::add_measure(book, *visit, spot, on_roof::measure(typed)?, moment)?;
+            Ok(Next::saved(on_roof::on_part(*visit, part), words, "saved"))
+        }
+        FormOf::Layers { visit, spot } => {
+            let part = on_roof::layers(book, *visit, spot, typed, moment)?;
+            Ok(Next::saved(
+                on_roof::on_part(*visit, part),
+                words,
+                "saved-layers",
+            ))
+        }
+        FormOf::Work { visit, spot } => {
+            let part = on_roof::work(book, *visit, spot, typed, moment)?;
+            Ok(Next::saved(
+                on_roof::on_part(*visit, part),
+                words,
+                "saved-work",
+            ))
+        }
+        FormOf::AddPart { visit, structure } => on_roof::add_part(*visit, *structure, typed),
+        FormOf::Caption { visit, photo } => {
+            tray::set_caption(book, *visit, *photo, typed.text("caption"), moment)?;
+            Ok(Next::saved(
+                Place::Tray { visit: *visit },
+                words,
+                "saved-words",
+            ))
+        }
+        FormOf::Correct { visit, mark } => {
+            on_roof::correct(book, *visit, *mark, typed, moment)?;
+            Ok(Next::saved(
+                Place::ThenAndNow { visit: *visit },
+                words,
+                "saved-corrected",
+            ))
+        }
+        FormOf::Outcome { property } => {
+            outcome::record(book, *property, told(typed, moment)?, moment)?;
+            Ok(Next::saved(
+                Place::Outcome {
+                    property: *property,
+                },
+                words,
+                "saved",
+            ))
+        }
+        FormOf::Remind { property } => {
+            remind(book, *property, typed, moment)?;
+            Ok(Next::saved(
+                Place::Outcome {
+                    property: *property,
+                },
+                words,
+                "saved",
+            ))
+        }
+        FormOf::Firm | FormOf::Profile | FormOf::Policy => {
+            going::set(book, form, typed, moment)?;
+            let words = Words::of(book.firm()?.language);
+            Ok(Next::saved(Place::Settings, words, "saved"))
+        }
+    }
+}
+
+fn new_property(typed: &Typed<'_>) -> arrive::NewProperty {
+    arrive::NewProperty {
+        address: Address {
+            line: typed.text("line").to_owned(),
+            town: typed.text("town").to_owned(),
+            region: typed.text("region").to_owned(),
+            postcode: typed.text("postcode").to_owned(),
+        },
+        owner: typed.text("owner").to_owned(),
+        phone: typed.text("phone").to_owned(),
+        position: None,
+    }
+}
+
+fn opening(book: &Book, typed: &Typed<'_>) -> Result<Opening, ActError> {
+    let by = match typed.text("by") {
+        "" => book.firm()?.person,
+        by => by.to_owned(),
+    };
+    let asks = match typed.text("kind") {
+        "" => Vec::new(),
+        kind => vec![Ask {
+            kind: KindKey::from(kind),
+            remedy: Some(typed.text("remedy"))
+                .filter(|remedy| !remedy.is_empty())
+                .map(RemedyKey::from),
+        }],
+    };
+    Ok(Opening {
+        by,
+        request: Request {
+            words: typed.text("words").to_owned(),
+            asks,
+            leaking: typed.choice("leaking").unwrap_or_default(),
+            room: Some(typed.text("room").to_owned()).filter(|room| !room.is_empty()),
+            wet_when: typed.choice("wet-when").into_iter().collect(),
+            sale: typed.ticked("sale"),
+            must_last: typed.choice("must-last").unwrap_or_default(),
+        },
+        scope: typed.choice("scope").unwrap_or(Scope::QuickLook),
+    })
+}
+
+fn told(typed: &Typed<'_>, moment: Moment) -> Result<outcome::Told, ActError> {
+    let amount = match typed.text("amount") {
+        "" => None,
+        text => Some(
+            text.trim_start_matches('$')
+                .replace(',', "")
+                .parse()
+                .map(Money)
+                .map_err(|_| wrong("amount", "write an amount such as 1250 or 1250.00"))?,
+        ),
+    };
+    Ok(outcome::Told {
+        letter: typed.text("letter").parse().ok(),
+        came: typed
+            .choice("came")
+            .ok_or_else(|| wrong("came", "choose what came of it"))?,
+        on: day(typed, "on")?.unwrap_or(moment.today),
+        amount,
+        words: typed.text("words").to_owned(),
+    })
+}
+
+fn remind(
+    book: &mut Book,
+    property: PropertyId,
+    typed: &Typed<'_>,
+    moment: Moment,
+) -> Result<(), ActError> {
+    let on = day(typed, "on")?.ok_or_else(|| wrong("on", "choose the day"))?;
+    let because = typed
+        .choice("because")
+        .unwrap_or(trade::outcome::Because::LookPromised);
+    outcome::remind(book, property, on, because, typed.text("words"), moment)?;
+    Ok(())
+}
