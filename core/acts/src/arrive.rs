@@ -7,6 +7,7 @@ use trade::ids::{PropertyId, StructureId};
 use trade::property::{
     Address, Person, Position, Property, Role, Side, Slope, Structure, StructureKind,
 };
+use trade::words::Said;
 
 /// What is known of a property when it is first heard of.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -34,9 +35,8 @@ pub fn find(book: &Book, text: &str) -> Result<Vec<Found>, ActError> {
 /// # Errors
 /// Where it is not in the book, or the book cannot be read.
 pub fn history(book: &Book, property: PropertyId) -> Result<History, ActError> {
-    book.history(property)?.ok_or(ActError::NotThere {
-        what: "the property",
-    })
+    book.history(property)?
+        .ok_or_else(|| ActError::not_there("there-property"))
 }
 
 /// Adds a property with a house that has a front and a rear slope; more are added on the walk.
@@ -45,10 +45,7 @@ pub fn history(book: &Book, property: PropertyId) -> Result<History, ActError> {
 /// Where the address has no house or street, or the book cannot be written.
 pub fn add(book: &mut Book, new: NewProperty, moment: Moment) -> Result<PropertyId, ActError> {
     if new.address.line.trim().is_empty() {
-        return Err(ActError::Wrong {
-            field: "address",
-            problem: "write the house number and the street".to_owned(),
-        });
+        return Err(ActError::wrong("address", Said::new("wrong-no-street")));
     }
     let property = property_of(new, moment);
     let id = property.id;
@@ -165,9 +162,9 @@ pub(crate) fn write_slope(
     side: Side,
     moment: Moment,
 ) -> Result<(), ActError> {
-    history.structure(structure).ok_or(ActError::NotThere {
-        what: "the structure",
-    })?;
+    history
+        .structure(structure)
+        .ok_or_else(|| ActError::not_there("there-structure"))?;
     let letter = next_letter(history.slopes.iter().map(|slope| slope.letter).max());
     tx.record(Entry::Slope(Slope {
         id: moment.id(),
@@ -197,10 +194,7 @@ pub fn join(
     moment: Moment,
 ) -> Result<(), ActError> {
     if kept == other {
-        return Err(ActError::Wrong {
-            field: "property",
-            problem: "these are the same already".to_owned(),
-        });
+        return Err(ActError::wrong("property", Said::new("wrong-same-already")));
     }
     history(book, kept)?;
     history(book, other)?;

@@ -7,6 +7,7 @@ use jiff::civil::Date;
 use trade::ids::{PartId, VisitId};
 use trade::mark::{Condition, Rung, Seen};
 use trade::stack::{EdgeCourses, Layer, Learned, Stack};
+use trade::words::Said;
 use trade::work::{By, Did, Evidence, Work, WorkOn};
 
 /// Layers as they were read.
@@ -49,10 +50,7 @@ pub fn layers(
     moment: Moment,
 ) -> Result<PartId, ActError> {
     if reading.layers.is_empty() && reading.edge.is_none() {
-        return Err(ActError::Wrong {
-            field: "layers",
-            problem: "name at least the top layer".to_owned(),
-        });
+        return Err(ActError::wrong("layers", Said::new("wrong-no-layer")));
     }
     let (history, open) = visit::find_open(book, visit)?;
     let (structure, slope) = mark::place_of(&history, spot)?;

@@ -162,7 +162,7 @@ fn because(course: Course) -> Because {
 pub fn pdf(book: &Book, letter: LetterId) -> Result<Vec<u8>, ActError> {
     match book.get(letter)? {
         Some(Entry::Letter(letter)) => Ok(book.letter_pdf(&letter.sha256)?),
-        _ => Err(ActError::NotThere { what: "the letter" }),
+        _ => Err(ActError::not_there("there-letter")),
     }
 }
 

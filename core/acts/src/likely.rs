@@ -24,7 +24,7 @@ pub fn six(book: &Book, visit: VisitId, spot: &Spot) -> Result<Vec<DefectKey>, A
         Spot::Known { part } => {
             let part = history
                 .part(*part)
-                .ok_or(ActError::NotThere { what: "the part" })?;
+                .ok_or_else(|| ActError::not_there("there-part"))?;
             (part.kind.clone(), Some(part.id), part.structure)
         }
         Spot::Unborn {

@@ -12,6 +12,7 @@ use trade::mark::{Condition, Correction, DefectSeen, Extent, Mark, Measure, NotS
 use trade::property::Part;
 use trade::verdict::{Answered, Question};
 use trade::visit::{Reach, Visit};
+use trade::words::Said;
 use trade::work::Work;
 
 /// The next free part number of each structure.
@@ -66,7 +67,7 @@ pub(crate) fn part_at(
         Spot::Known { part } => history
             .part(*part)
             .map(|part| part.id)
-            .ok_or(ActError::NotThere { what: "the part" }),
+            .ok_or_else(|| ActError::not_there("there-part")),
         Spot::Unborn {
             structure,
             slope,
@@ -167,15 +168,13 @@ pub(crate) fn place_of(
         Spot::Known { part } => history
             .part(*part)
             .map(|part| (part.structure, part.slope))
-            .ok_or(ActError::NotThere { what: "the part" }),
+            .ok_or_else(|| ActError::not_there("there-part")),
         Spot::Unborn {
             structure, slope, ..
         } => history
             .structure(*structure)
             .map(|structure| (structure.id, *slope))
-            .ok_or(ActError::NotThere {
-                what: "the structure",
-            }),
+            .ok_or_else(|| ActError::not_there("there-structure")),
     }
 }
 
@@ -446,10 +445,7 @@ pub fn add_work(book: &mut Book, work: Work, moment: Moment) -> Result<(), ActEr
 /// Work that was done cannot lie ahead.
 pub(crate) fn must_be_past(work: &Work, moment: Moment) -> Result<(), ActError> {
     if work.when > moment.today {
-        return Err(ActError::Wrong {
-            field: "date",
-            problem: "work that was done cannot lie ahead".to_owned(),
-        });
+        return Err(ActError::wrong("date", Said::new("wrong-work-ahead")));
     }
     Ok(())
 }
@@ -467,16 +463,13 @@ pub fn correct(
     change: impl FnOnce(&mut Mark),
 ) -> Result<(), ActError> {
     if why.trim().is_empty() {
-        return Err(ActError::Wrong {
-            field: "why",
-            problem: "say why it is corrected".to_owned(),
-        });
+        return Err(ActError::wrong("why", Said::new("wrong-no-reason")));
     }
     let (history, _) = visit::find(book, visit)?;
     let mut mark = history
         .mark(mark)
         .cloned()
-        .ok_or(ActError::NotThere { what: "the mark" })?;
+        .ok_or_else(|| ActError::not_there("there-mark"))?;
     if mark.visit != visit {
         return Err(ActError::OtherVisit);
     }

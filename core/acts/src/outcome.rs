@@ -10,7 +10,7 @@ use trade::ids::{LetterId, OutcomeId, PropertyId, ReminderId};
 use trade::outcome::{Because, Came, Outcome, Reminder};
 use trade::units::Money;
 use trade::verdict::{Course, Step};
-use trade::words::Words;
+use trade::words::{Said, Words};
 use trade::work::{By, Did, Evidence, Work, WorkOn};
 
 /// What is recorded of an outcome.
@@ -40,10 +40,7 @@ pub fn record(
     moment: Moment,
 ) -> Result<OutcomeId, ActError> {
     if told.on > moment.today {
-        return Err(ActError::Wrong {
-            field: "date",
-            problem: "what came of it cannot lie ahead".to_owned(),
-        });
+        return Err(ActError::wrong("date", Said::new("wrong-outcome-ahead")));
     }
     let history = arrive::history(book, property)?;
     let letter = match told.letter {
@@ -52,7 +49,7 @@ pub fn record(
                 .letters
                 .iter()
                 .find(|letter| letter.id == id)
-                .ok_or(ActError::NotThere { what: "the letter" })?,
+                .ok_or_else(|| ActError::not_there("there-letter"))?,
         ),
         None => history.letters.last(),
     };
@@ -191,9 +188,7 @@ pub fn done(
         .reminders
         .into_iter()
         .find(|known| known.id == reminder)
-        .ok_or(ActError::NotThere {
-            what: "the reminder",
-        })?;
+        .ok_or_else(|| ActError::not_there("there-reminder"))?;
     reminder.done = Some(moment.today);
     book.write(moment.at, |tx| {
         tx.record(Entry::Reminder(reminder))?;

@@ -7,6 +7,7 @@ use trade::history::History;
 use trade::ids::{NoteId, PartId, PhotoId, VisitId};
 use trade::mark::{Condition, NotSeen};
 use trade::visit::{Note, Photo};
+use trade::words::Said;
 
 /// Takes a picture in. With a spot it lands there, without one it lies in the tray.
 ///
@@ -60,10 +61,7 @@ pub fn say(
 ) -> Result<NoteId, ActError> {
     visit::find_open(book, visit)?;
     if words.trim().is_empty() {
-        return Err(ActError::Wrong {
-            field: "words",
-            problem: "nothing was said".to_owned(),
-        });
+        return Err(ActError::wrong("words", Said::new("wrong-nothing-said")));
     }
     let note = Note {
         id: moment.id(),
@@ -113,7 +111,7 @@ pub fn tie_note(
         .iter()
         .find(|known| known.id == note)
         .map(|note| note.words.clone())
-        .ok_or(ActError::NotThere { what: "the note" })?;
+        .ok_or_else(|| ActError::not_there("there-note"))?;
     book.write(moment.at, |tx| {
         let part = mark::write(tx, &history, &open, spot, moment, |mark, _| {
             if !mark.words.is_empty() {
@@ -143,9 +141,7 @@ pub fn set_caption(
         .iter()
         .find(|known| known.id == photo)
         .cloned()
-        .ok_or(ActError::NotThere {
-            what: "the picture",
-        })?;
+        .ok_or_else(|| ActError::not_there("there-picture"))?;
     caption.trim().clone_into(&mut photo.caption);
     book.write(moment.at, |tx| {
         tx.record(Entry::Photo(photo))?;
@@ -219,8 +215,6 @@ pub fn original(book: &Book, photo: PhotoId) -> Result<Vec<u8>, ActError> {
 fn sha256(book: &Book, photo: PhotoId) -> Result<String, ActError> {
     match book.get(photo)? {
         Some(Entry::Photo(photo)) => Ok(photo.sha256),
-        _ => Err(ActError::NotThere {
-            what: "the picture",
-        }),
+        _ => Err(ActError::not_there("there-picture")),
     }
 }

@@ -66,7 +66,7 @@ pub fn open(
 /// # Errors
 /// Where it is not in the book, or the book cannot be read.
 pub fn find(book: &Book, visit: VisitId) -> Result<(History, Visit), ActError> {
-    let missing = ActError::NotThere { what: "the visit" };
+    let missing = ActError::not_there("there-visit");
     let Some(property) = book.property_of(visit)? else {
         return Err(missing);
     };

@@ -150,7 +150,7 @@ fn on_structure(
             let structure = history
                 .slope(*slope)
                 .map(|slope| slope.structure)
-                .ok_or(ActError::NotThere { what: "the slope" })?;
+                .ok_or_else(|| ActError::not_there("there-slope"))?;
             let work = Work {
                 id: moment.id(),
                 property: open.property,
@@ -286,7 +286,7 @@ pub(crate) fn back_on_walk(book: &Book, visit: VisitId, spot: &Spot) -> Result<P
         Spot::Known { part } => history
             .part(*part)
             .map(|part| (part.structure, part.kind.clone()))
-            .ok_or(ActError::NotThere { what: "the part" })?,
+            .ok_or_else(|| ActError::not_there("there-part"))?,
         Spot::Unborn {
             structure, kind, ..
         } => (*structure, kind.clone()),

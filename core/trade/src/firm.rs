@@ -1,8 +1,9 @@
 //! The firm: its name on the letter, the code that is adopted where it works, and its own policy.
 
 use crate::answer::Answer;
-use crate::words::Language;
+use crate::words::{Language, Said};
 use serde::{Deserialize, Serialize};
+use std::fmt;
 
 /// A firm.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -84,17 +85,34 @@ impl From<Edition> for u16 {
 }
 
 impl TryFrom<u16> for Edition {
-    type Error = String;
+    type Error = UnknownEdition;
 
-    fn try_from(year: u16) -> Result<Self, String> {
+    fn try_from(year: u16) -> Result<Self, UnknownEdition> {
         Self::ALL
             .into_iter()
             .find(|edition| edition.year() == year)
-            .ok_or_else(|| {
-                format!("no edition of {year} is known; known are 2006 to 2024, every third year")
-            })
+            .ok_or(UnknownEdition(year))
     }
 }
+
+/// A year in which no edition of the code appeared.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct UnknownEdition(pub u16);
+
+impl UnknownEdition {
+    /// What to tell whoever typed it.
+    pub fn says(self) -> Said {
+        Said::new("code-no-edition").with("year", self.0.to_string())
+    }
+}
+
+impl fmt::Display for UnknownEdition {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.says().in_english())
+    }
+}
+
+impl std::error::Error for UnknownEdition {}
 
 /// What is adopted where a property stands.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]

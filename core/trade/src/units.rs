@@ -1,5 +1,6 @@
 //! Lengths, pitches and money as types: feet and inches in, metric too.
 
+use crate::words::Said;
 use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
@@ -132,18 +133,34 @@ impl Length {
 }
 
 /// What is wrong with a measure somebody typed.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum UnitError {
     /// It could not be read as a length.
-    #[error("\"{0}\" is not a length; write 12' 6 1/2\", 30 in, 5 ft, 3.2 m or 320 mm")]
     NotALength(String),
     /// It could not be read as a pitch.
-    #[error("\"{0}\" is not a pitch; write 6/12, 6:12 or 26.6°")]
     NotAPitch(String),
     /// The pitch is negative, or steeper than a wall.
-    #[error("a pitch lies between flat and 60:12")]
     PitchOutOfRange,
 }
+
+impl UnitError {
+    /// What to tell whoever typed it.
+    pub fn says(&self) -> Said {
+        match self {
+            Self::NotALength(text) => Said::new("unit-not-a-length").with("text", text.as_str()),
+            Self::NotAPitch(text) => Said::new("unit-not-a-pitch").with("text", text.as_str()),
+            Self::PitchOutOfRange => Said::new("unit-pitch-out-of-range"),
+        }
+    }
+}
+
+impl fmt::Display for UnitError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.says().in_english())
+    }
+}
+
+impl std::error::Error for UnitError {}
 
 impl FromStr for Length {
     type Err = UnitError;

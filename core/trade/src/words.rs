@@ -89,6 +89,11 @@ impl Said {
         self.args.push((name.to_owned(), arg.into()));
         self
     }
+
+    /// The sentence in English, for logs and for whoever debugs. A reader gets it in the reader's language, from [`Words::say`].
+    pub fn in_english(&self) -> String {
+        Words::of(Language::English).say(self)
+    }
 }
 
 macro_rules! arg_from {

@@ -174,14 +174,14 @@ fn told(typed: &Typed<'_>, moment: Moment) -> Result<outcome::Told, ActError> {
                 .replace(',', "")
                 .parse()
                 .map(Money)
-                .map_err(|_| wrong("amount", "write an amount such as 1250 or 1250.00"))?,
+                .map_err(|_| wrong("amount", "wrong-amount"))?,
         ),
     };
     Ok(outcome::Told {
         letter: typed.text("letter").parse().ok(),
         came: typed
             .choice("came")
-            .ok_or_else(|| wrong("came", "choose what came of it"))?,
+            .ok_or_else(|| wrong("came", "wrong-no-outcome"))?,
         on: day(typed, "on")?.unwrap_or(moment.today),
         amount,
         words: typed.text("words").to_owned(),
@@ -194,7 +194,7 @@ fn remind(
     typed: &Typed<'_>,
     moment: Moment,
 ) -> Result<(), ActError> {
-    let on = day(typed, "on")?.ok_or_else(|| wrong("on", "choose the day"))?;
+    let on = day(typed, "on")?.ok_or_else(|| wrong("on", "wrong-no-day"))?;
     let because = typed
         .choice("because")
         .unwrap_or(trade::outcome::Because::LookPromised);

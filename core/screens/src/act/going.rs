@@ -3,7 +3,7 @@
 use super::typed::{count, wrong};
 use crate::form::{FormOf, Typed};
 use acts::{ActError, Book, Moment, settings};
-use trade::firm::{Firm, HousePolicy, Profile};
+use trade::firm::{Firm, HousePolicy, Profile, UnknownEdition};
 
 pub(super) fn set(
     book: &mut Book,
@@ -45,12 +45,12 @@ fn profile(before: Profile, typed: &Typed<'_>) -> Result<Profile, ActError> {
     let edition = typed
         .text("edition")
         .parse::<u16>()
-        .map_err(|error| wrong("edition", error))?;
+        .map_err(|_| wrong("edition", "wrong-edition"))?;
     Ok(Profile {
         place: typed.text("place").to_owned(),
         edition: edition
             .try_into()
-            .map_err(|error: String| wrong("edition", error))?,
+            .map_err(|error: UnknownEdition| ActError::wrong("edition", error.says()))?,
         layers_allowed: typed.text("layers-allowed").parse().ok(),
         ice_barrier: typed.choice("ice-barrier").unwrap_or(before.ice_barrier),
         hail: typed.choice("hail").unwrap_or(before.hail),

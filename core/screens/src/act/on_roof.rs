@@ -1,6 +1,6 @@
 //! The forms of a visit: words, measures, layers, work, parts, corrections.
 
-use super::typed::{day, length, wrong};
+use super::typed::{day, length, length_of, wrong};
 use super::{Next, walk};
 use crate::form::Typed;
 use crate::place::Place;
@@ -95,7 +95,7 @@ fn edge(typed: &Typed<'_>) -> Result<Option<EdgeCourses>, ActError> {
     }
     let butts = text
         .split(',')
-        .map(|butt| butt.parse().map_err(|error| wrong("butts", error)))
+        .map(|butt| length_of(butt, "butts"))
         .collect::<Result<_, _>>()?;
     Ok(Some(EdgeCourses {
         exposure: length(typed, "exposure")?,
@@ -132,7 +132,7 @@ pub(super) fn add_part(
 ) -> Result<Next, ActError> {
     let kind = typed.text("kind");
     if kind.is_empty() {
-        return Err(wrong("kind", "choose what it is"));
+        return Err(wrong("kind", "wrong-no-kind"));
     }
     Ok(Next::at(Place::Mark {
         visit,

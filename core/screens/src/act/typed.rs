@@ -2,20 +2,22 @@
 
 use crate::form::Typed;
 use acts::ActError;
-use trade::units::Length;
+use trade::units::{Length, UnitError};
+use trade::words::Said;
 
-pub(super) fn wrong(field: &'static str, problem: impl ToString) -> ActError {
-    ActError::Wrong {
-        field,
-        problem: problem.to_string(),
-    }
+/// A field that cannot be read, by the key of what to tell.
+pub(super) fn wrong(field: &'static str, problem: &str) -> ActError {
+    ActError::wrong(field, Said::new(problem))
 }
 
 pub(super) fn length(typed: &Typed<'_>, field: &'static str) -> Result<Length, ActError> {
-    typed
-        .text(field)
-        .parse()
-        .map_err(|error| wrong(field, error))
+    length_of(typed.text(field), field)
+}
+
+/// A length out of a field that holds several.
+pub(super) fn length_of(text: &str, field: &'static str) -> Result<Length, ActError> {
+    text.parse()
+        .map_err(|error: UnitError| ActError::wrong(field, error.says()))
 }
 
 pub(super) fn day(
@@ -27,13 +29,13 @@ pub(super) fn day(
         text => text
             .parse()
             .map(Some)
-            .map_err(|_| wrong(field, "write the day as 2024-05-31")),
+            .map_err(|_| wrong(field, "wrong-day")),
     }
 }
 
 pub(super) fn count(typed: &Typed<'_>, field: &'static str) -> Result<u8, ActError> {
     match typed.text(field).parse() {
         Ok(count) if count > 0 => Ok(count),
-        _ => Err(wrong(field, "write a whole number from 1 to 255")),
+        _ => Err(wrong(field, "wrong-count")),
     }
 }

@@ -100,7 +100,7 @@ pub(crate) fn show(
         Spot::Known { part } => Some(
             history
                 .part(*part)
-                .ok_or(ActError::NotThere { what: "the part" })?,
+                .ok_or_else(|| ActError::not_there("there-part"))?,
         ),
         Spot::Unborn { .. } => None,
     };
@@ -110,9 +110,7 @@ pub(crate) fn show(
     };
     let kind = Catalogue::standard()
         .kind(&kind)
-        .ok_or(ActError::NotThere {
-            what: "this kind of part",
-        })?;
+        .ok_or_else(|| ActError::not_there("there-kind"))?;
     let record = part.and_then(|part| history.mark_on(part.id, visit.id));
     let page = Page {
         context,

@@ -79,9 +79,7 @@ pub(crate) fn show(
     structure: StructureId,
 ) -> Result<Verdict, ActError> {
     let judged = judge::judge(context.book, visit, context.moment)?;
-    let verdict = judged.verdict(structure).ok_or(ActError::NotThere {
-        what: "the structure",
-    })?;
+    let verdict = judged.verdict(structure).ok_or_else(|| ActError::not_there("there-structure"))?;
     let history = &judged.history;
     Ok(Verdict {
         under: context.say(

@@ -108,9 +108,7 @@ pub(crate) fn show(
         .into_iter()
         .find(|walk| walk.structure == structure)
         .map(|walk| walk.stops)
-        .ok_or(ActError::NotThere {
-            what: "the structure",
-        })?;
+        .ok_or_else(|| ActError::not_there("there-structure"))?;
     let here = here(&stops, stop);
     let place = Place::Walk {
         visit: visit.id,

@@ -16,3 +16,9 @@ month-9 = September
 month-10 = October
 month-11 = November
 month-12 = December
+
+# --- what cannot be read as a measure
+unit-not-a-length = “{ $text }” is not a length. Write it as 12' 6 1/2", 30 in, 5 ft, 3.2 m or 320 mm
+unit-not-a-pitch = “{ $text }” is not a pitch. Write it as 6/12, 6:12 or 26.6°
+unit-pitch-out-of-range = A pitch lies between flat and 60:12
+code-no-edition = There is no { $year } edition of the code. Editions appear every third year; 2006 to 2024 are known here

@@ -17,3 +17,9 @@ month-9 = septiembre
 month-10 = octubre
 month-11 = noviembre
 month-12 = diciembre
+
+# --- what cannot be read as a measure
+unit-not-a-length = “{ $text }” no es una longitud. Escríbala como 12' 6 1/2", 30 in, 5 ft, 3.2 m o 320 mm
+unit-not-a-pitch = “{ $text }” no es una pendiente. Escríbala como 6/12, 6:12 o 26.6°
+unit-pitch-out-of-range = Una pendiente está entre plana y 60:12
+code-no-edition = No hay edición { $year } del código. Sale una cada tres años; aquí se conocen las de 2006 a 2024
