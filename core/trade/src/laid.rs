@@ -55,6 +55,18 @@ impl Pieces {
     }
 }
 
+impl Pieces {
+    /// How many of them cover a square of 100 square feet, nothing cut.
+    pub fn per_square(&self) -> f64 {
+        14_400.0 / (self.width.in_inches() * self.exposure.in_inches())
+    }
+
+    /// What one of them covers: its width by its exposure.
+    pub fn cover(&self) -> Area {
+        Area::square_metres(self.width.in_metres() * self.exposure.in_metres())
+    }
+}
+
 /// How a valley is made.
 #[derive(
     Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
@@ -81,6 +93,63 @@ impl ValleyIs {
     }
 }
 
+/// Where the starter course goes.
+#[derive(
+    Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
+)]
+#[serde(rename_all = "kebab-case")]
+pub enum StarterAt {
+    /// Along the eaves.
+    #[default]
+    Eaves,
+    /// Along the eaves and up the rakes.
+    EavesAndRakes,
+}
+
+impl StarterAt {
+    /// Both.
+    pub const ALL: [Self; 2] = [Self::Eaves, Self::EavesAndRakes];
+
+    /// Its key in the message files.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Eaves => "starter-eaves",
+            Self::EavesAndRakes => "starter-eaves-and-rakes",
+        }
+    }
+}
+
+/// What the roofer chooses in laying.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Practice {
+    /// How valleys are made.
+    pub valleys: ValleyIs,
+    /// Where the starter course goes.
+    pub starter: StarterAt,
+}
+
+impl From<ValleyIs> for Practice {
+    fn from(valleys: ValleyIs) -> Self {
+        Self {
+            valleys,
+            ..Self::default()
+        }
+    }
+}
+
+/// What a laid piece was before it was laid.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum CutFrom {
+    /// A whole piece, laid whole.
+    Whole,
+    /// A whole piece that was cut.
+    Piece,
+    /// What was left of another piece.
+    Offcut,
+}
+
 /// One piece as it lies: for the drawing.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct LaidPiece {
@@ -88,10 +157,12 @@ pub struct LaidPiece {
     pub plane: usize,
     /// The course, 0 at the eave.
     pub course: u32,
-    /// What is seen of it: a rim in metres on the plane, along the eave and up the slope.
-    pub rim: Vec<(f64, f64)>,
-    /// Whether it was cut from a whole piece or from an offcut.
-    pub cut: bool,
+    /// From where to where it reaches along the course, in metres along the eave; what the next course hides counts.
+    pub along: (f64, f64),
+    /// What is seen of it: rims in metres on the plane, along the eave and up the slope. More than one where something stands through it.
+    pub seen: Vec<Vec<(f64, f64)>>,
+    /// What it was cut from.
+    pub from: CutFrom,
 }
 
 /// What one plane took.
@@ -105,8 +176,10 @@ pub struct LaidPlane {
     pub opened: u32,
     /// Places filled from an offcut.
     pub reused: u32,
-    /// What is covered.
+    /// What is covered, the overhang of the pieces included.
     pub covered: Area,
+    /// What runs through a closed valley and lies hidden under the other side.
+    pub lapped: Area,
 }
 
 /// A covering laid over a roof.
@@ -132,10 +205,16 @@ pub struct Laid {
     pub caps: u32,
     /// Bundles of field, starter and cap together, rounded up.
     pub bundles: u32,
-    /// What the field covers.
+    /// What the field covers, the overhang of the pieces included.
     pub covered: Area,
-    /// Share of the opened field pieces' cover that ended on the ground.
+    /// What runs through closed valleys and lies hidden under the other side.
+    pub lapped: Area,
+    /// What of the opened field pieces' cover ended on the ground: `covered`, `lapped` and this make up all that was opened.
+    pub dropped: Area,
+    /// The same as a share of what was opened for the field.
     pub waste: f64,
-    /// Least and most waste in books for a roof like this one, to compare with.
-    pub handbook: (f64, f64),
+    /// What was opened for the field beyond the area of the roof, as a share of that area: what books call waste.
+    pub extra: f64,
+    /// Least extra in books for a roof like this one, and most where they name one, to compare with `extra`.
+    pub handbook: (f64, Option<f64>),
 }

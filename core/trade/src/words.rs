@@ -147,6 +147,7 @@ files![
     "defects/attic.ftl",
     "defects/surroundings.ftl",
     "roof.ftl",
+    "laying.ftl",
     "leak.ftl",
     "price.ftl",
     "book.ftl",
