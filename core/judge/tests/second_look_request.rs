@@ -128,8 +128,19 @@ fn the_verdict_and_its_reasons_stand_beside_the_request() {
         )
     );
     let why: Vec<String> = then.why.iter().map(said).collect();
-    assert_eq!(why, ["the refusal's reason", "the step's reason"]);
+    assert_eq!(why, ["the refusal's reason"], "what answers the request is told alone");
     assert_eq!(roof.doorstep(None, "2017-05-02").then_and_now, None);
+}
+
+#[test]
+fn where_nothing_answers_the_request_the_main_course_is_explained() {
+    let request = asks(&[("pipe-boot", Some("new-boot"))]);
+    let then = advised(tear_off, vec![])
+        .doorstep(Some(&request), "2017-05-02")
+        .then_and_now
+        .unwrap();
+    let why: Vec<String> = then.why.iter().map(said).collect();
+    assert_eq!(why, ["the step's reason"]);
 }
 
 #[test]

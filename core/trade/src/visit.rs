@@ -100,13 +100,13 @@ pub struct Request {
     #[serde(default)]
     pub room: Option<String>,
     /// When it shows.
-    #[serde(default)]
+    #[serde(default, rename = "wet-when", alias = "wet_when")]
     pub wet_when: Vec<WetWhen>,
     /// Whether a sale was mentioned.
     #[serde(default)]
     pub sale: bool,
     /// Whether the owner needs the roof to last, and does not only want to get by.
-    #[serde(default)]
+    #[serde(default, rename = "must-last", alias = "must_last")]
     pub must_last: Answer,
 }
 

@@ -91,7 +91,7 @@ pub(super) fn then_and_now(record: &Record<'_>, case: &Case<'_>) -> Option<ThenA
     Some(ThenAndNow {
         on: last.on,
         said: said(record, &case.advice)?,
-        why: why(case),
+        why: why(record, case),
         contradicts,
     })
 }
@@ -109,8 +109,8 @@ fn said(record: &Record<'_>, advice: &[Advice<'_>]) -> Option<Said> {
     }))
 }
 
-/// The reasons that answer the request first, then those of the main course.
-fn why(case: &Case<'_>) -> Vec<Said> {
+/// The reasons that answer the request. Where none does, those of the main course.
+fn why(record: &Record<'_>, case: &Case<'_>) -> Vec<Said> {
     let refused = case
         .asked
         .iter()
@@ -125,17 +125,39 @@ fn why(case: &Case<'_>) -> Vec<Said> {
             .filter(|step| Some(step.course) == advice.main)
             .flat_map(|step| step.reasons)
     });
-    let mut reasons: Vec<&Reason> = Vec::new();
-    for reason in refused.flatten().chain(main) {
-        if !reasons.iter().any(|told| told.says == reason.says) {
-            reasons.push(reason);
-        }
+    let main: Vec<&Reason> = main.collect();
+    let asked = main.iter().copied().filter(|one| is_of_the_asked(record, one));
+    let mut reasons = each_once(refused.flatten().chain(asked));
+    if reasons.is_empty() {
+        reasons = each_once(main.into_iter());
     }
     reasons
         .into_iter()
         .take(REASONS)
         .map(|reason| reason.says.clone())
         .collect()
+}
+
+/// Whether a reason stands on a mark of such a part as is asked about.
+fn is_of_the_asked(record: &Record<'_>, reason: &Reason) -> bool {
+    reason.stands_on.iter().any(|on| match on {
+        StandsOn::Mark(mark) => record
+            .history
+            .mark(*mark)
+            .and_then(|mark| record.history.part(mark.part))
+            .is_some_and(|part| record.asks_about(&part.kind)),
+        _ => false,
+    })
+}
+
+fn each_once<'a>(reasons: impl Iterator<Item = &'a Reason>) -> Vec<&'a Reason> {
+    let mut kept: Vec<&Reason> = Vec::new();
+    for reason in reasons {
+        if !kept.iter().any(|told| told.says == reason.says) {
+            kept.push(reason);
+        }
+    }
+    kept
 }
 
 fn says(record: &Record<'_>, against: &Against<'_>, advice: &Advice<'_>) -> Option<Said> {

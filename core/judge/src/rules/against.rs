@@ -1,6 +1,5 @@
 //! Why a repair is not enough: one reason for each ground.
 
-use super::sections::Irc;
 use super::{Case, Completed, Rule, policy, reason};
 use crate::course::Ground;
 use crate::faults::Fault;
@@ -23,7 +22,7 @@ fn fact(case: &Case<'_>, question: Question) -> Option<Reason> {
     match question {
         Question::TooLow => because(
             Rule::TooLow,
-            case.code(Irc::ShingleSlope),
+            case.too_low_by(),
             Strength::Requires,
         ),
         Question::CoveringDone if case.answers.get(Question::TwoLayers).is_yes() => because(

@@ -63,6 +63,21 @@ impl<'a> Case<'a> {
             .then(|| reason(rule, source, strength).on(fact.stands_on()))
     }
 
+    /// What the judgement that a slope is too low stands on: the code where its pitch was measured, what was seen where it was not.
+    pub fn too_low_by(&self) -> Source {
+        let measured = self
+            .facts
+            .fact(Question::TooLow)
+            .stands_on()
+            .iter()
+            .any(|on| matches!(on, StandsOn::Stack(_)));
+        if measured {
+            self.code(Irc::ShingleSlope)
+        } else {
+            Source::Evidence
+        }
+    }
+
     /// The section of a rule in the edition that is adopted.
     pub fn code(&self, rule: Irc) -> Source {
         irc(rule, self.as_of.rules.profile.edition)

@@ -115,7 +115,7 @@ pub fn shingle_slope(case: &Case<'_>) -> Option<Reason> {
     case.because(
         Question::TooLow,
         Rule::RecoverTooLow,
-        case.code(Irc::ShingleSlope),
+        case.too_low_by(),
         Strength::Forbids,
     )
 }
