@@ -6,6 +6,7 @@
 //! - [`thread`]: one part's marks through all visits, and what became of it.
 //! - [`verdict`]: what to do with a structure, and why.
 //! - [`sketch`]: what was measured of a roof, [`roof`]: its planes and lines, [`laid`]: a covering laid on them.
+//! - [`takeoff`]: what a roof takes and what comes down, [`price_list`]: the firm's own prices, [`offer`]: the priced courses.
 //! - [`catalogue`]: kinds of part, defects and remedies, read from the data files beside this crate.
 //! - [`words`]: every sentence a person reads, in English and Spanish.
 //!
@@ -20,11 +21,14 @@ pub mod ids;
 pub mod laid;
 pub mod letter;
 pub mod mark;
+pub mod offer;
 pub mod outcome;
+pub mod price_list;
 pub mod property;
 pub mod roof;
 pub mod sketch;
 pub mod stack;
+pub mod takeoff;
 pub mod thread;
 pub mod units;
 pub mod verdict;
