@@ -16,6 +16,11 @@ def ladderbook() -> Path:
     return TARGET / "debug" / "ladderbook"
 
 
+def example(name: str) -> Path:
+    """A small program of our own that shows one room's answers, as `./dev` builds it."""
+    return TARGET / "debug" / "examples" / name
+
+
 @pytest.fixture(scope="session")
 def demo(ladderbook: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
     """The folder of one demo: its book and its letter."""

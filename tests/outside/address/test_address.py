@@ -9,7 +9,7 @@ import pytest
 from scourgify.normalize import normalize_addr_str
 
 import lines
-from conftest import ROOT
+from conftest import example
 from disagreements import assert_as_listed
 from tagged import differences, tagged
 
@@ -24,12 +24,9 @@ C1 = "Publication 28, Appendix C1"
 @pytest.fixture(scope="session")
 def ours() -> Reader:
     """Reads lines as Ladderbook does: each part of an address that it found, empty ones left out."""
-    subprocess.run(["cargo", "build", "-q", "-p", "book", "--example", "normalise"], cwd=ROOT, check=True)
-
     def read(written: list[str]) -> list[dict[str, str]]:
-        command = ["cargo", "run", "-q", "-p", "book", "--example", "normalise"]
         text = "".join(f"{line}\n" for line in written)
-        answer = subprocess.run(command, cwd=ROOT, input=text, capture_output=True, text=True, check=True)
+        answer = subprocess.run([example("normalise")], input=text, capture_output=True, text=True, check=True)
         answers = [json.loads(line) for line in answer.stdout.splitlines()]
         assert len(answers) == len(written)
         return [{part: said for part, said in one.items() if said and part != "key"} for one in answers]

@@ -1,23 +1,21 @@
 """Time, place, direction and orientation of the demo's pictures, as ExifTool reads them.
 
 ExifTool by Phil Harvey (Debian, libimage-exiftool-perl) is the yardstick of what a camera's file says. The pictures are drawn by
-`cargo run -p fixtures --example picture`, which lists what it meant to write.
+the example `picture` of `fixtures`, which lists what it meant to write.
 """
 
 import json
 import subprocess
-from pathlib import Path
 
 import pytest
-
-WORKSPACE = Path(__file__).resolve().parents[3]
+from conftest import example
 
 
 @pytest.fixture(scope="module")
 def drawn(tmp_path_factory):
     folder = tmp_path_factory.mktemp("pictures")
-    command = ["cargo", "run", "-q", "-p", "fixtures", "--example", "picture", "--", str(folder)]
-    told = subprocess.run(command, cwd=WORKSPACE, check=True, capture_output=True, text=True).stdout
+    command = [example("picture"), str(folder)]
+    told = subprocess.run(command, check=True, capture_output=True, text=True).stdout
     meant = {line["file"]: line for line in map(json.loads, told.splitlines())}
     # -n: numbers as they are stored; -G1: the group that a tag stands in; -a: a tag that stands twice is shown twice.
     read = subprocess.run(["exiftool", "-json", "-n", "-G1", "-a", str(folder)], check=True, capture_output=True, text=True).stdout
