@@ -58,8 +58,8 @@ impl ActError {
     /// What to tell the person.
     pub fn says(&self) -> Said {
         match self {
-            Self::Book(error) => Said::new("error-book").with("reason", error.to_string()),
-            Self::Letter(error) => Said::new("error-letter").with("reason", error.to_string()),
+            Self::Book(error) => error.says(),
+            Self::Letter(error) => error.says(),
             Self::Closed { on } => Said::new("error-closed").with("on", *on),
             Self::AlreadyOpen => Said::new("error-already-open"),
             Self::NotThere { what } => Said::new("error-not-there").with("what", what.clone()),

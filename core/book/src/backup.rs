@@ -5,7 +5,7 @@
 
 use crate::book::{self, Book};
 use crate::database;
-use crate::error::{BookError, Result};
+use crate::error::{BookError, Result, system};
 use crate::folder::{self, Folder};
 use crate::header::Header;
 use crate::key::Key;
@@ -20,6 +20,7 @@ use std::io::{self, Read};
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 use trade::ids::DeviceId;
+use trade::words::Said;
 use uuid::Builder;
 
 const MANIFEST: &str = "backup.toml";
@@ -257,12 +258,11 @@ fn write_manifest(folder: &Path, listed: &[Listed]) -> Result<()> {
 }
 
 fn read_manifest(folder: &Path) -> Result<Vec<Listed>> {
-    let bad = |what: String| BookError::BadBackup { what };
     let path = folder.join(MANIFEST);
     let text = fs::read_to_string(&path)
-        .map_err(|error| bad(format!("{MANIFEST} could not be read ({error})")))?;
+        .map_err(|error| bad(Said::new("backup-list-unread").with("why", system(&error))))?;
     let manifest: Manifest =
-        toml::from_str(&text).map_err(|_| bad(format!("{MANIFEST} does not read")))?;
+        toml::from_str(&text).map_err(|_| bad(Said::new("backup-list-damaged")))?;
     if manifest.form > FORM {
         return Err(BookError::NewerVersion {
             found: manifest.form,
@@ -271,9 +271,17 @@ fn read_manifest(folder: &Path) -> Result<Vec<Listed>> {
     }
     // A list from elsewhere must not lead out of its folder.
     match manifest.file.iter().find(|file| !is_below(&file.name)) {
-        Some(file) => Err(bad(format!("its list names \"{}\"", file.name))),
+        Some(file) => Err(bad_at("backup-list-leads-out", &file.name)),
         None => Ok(manifest.file),
     }
+}
+
+fn bad(what: Said) -> BookError {
+    BookError::BadBackup { what }
+}
+
+fn bad_at(what: &str, file: &str) -> BookError {
+    bad(Said::new(what).with("file", file))
 }
 
 fn is_below(name: &str) -> bool {
@@ -286,18 +294,14 @@ fn is_below(name: &str) -> bool {
 fn verify(folder: &Path, listed: &[Listed]) -> Result<()> {
     for needed in ["book.toml", "book.db"] {
         if !listed.iter().any(|file| file.name == needed) {
-            return Err(BookError::BadBackup {
-                what: format!("{needed} is not in its list"),
-            });
+            return Err(bad_at("backup-list-lacks", needed));
         }
     }
     for file in listed {
         let path = folder.join(&file.name);
         let same = path.is_file() && hash(&path)? == (file.bytes, file.sha256.clone());
         if !same {
-            return Err(BookError::BadBackup {
-                what: format!("{} is gone or was changed", file.name),
-            });
+            return Err(bad_at("backup-file-changed", &file.name));
         }
     }
     Ok(())

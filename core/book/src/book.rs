@@ -69,7 +69,7 @@ impl Book {
         let secret = header.unseal(key)?;
         let lock = folder.lock()?;
         if !folder.database().exists() {
-            return Err(BookError::damaged("book.db is gone"));
+            return Err(BookError::damaged("damage-gone"));
         }
         let conn = database::open(&folder.database(), &secret)?;
         schema::upgrade(&conn)?;
@@ -185,7 +185,7 @@ fn own_device(conn: &Connection) -> Result<DeviceId> {
     })
     .optional()?
     .map(|bytes| DeviceId(Uuid::from_bytes(bytes)))
-    .ok_or_else(|| BookError::damaged("the book does not say which device it is on"))
+    .ok_or_else(|| BookError::damaged("damage-device"))
 }
 
 /// Says which device this copy of the book writes as.

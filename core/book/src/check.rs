@@ -12,9 +12,10 @@ use std::collections::BTreeSet;
 use std::fmt;
 use std::path::PathBuf;
 use trade::ids::PropertyId;
+use trade::words::Said;
 
 /// What a check found.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Checked {
     /// Lines of ink.
     pub lines: u64,
@@ -27,16 +28,16 @@ pub struct Checked {
 }
 
 /// One thing that is wrong with a book.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum Problem {
-    /// A page of the database is not what was written there.
-    Page(String),
+    /// A page of the database is not what was written there: what was found.
+    Page(Said),
     /// Lines of one property, or of the firm, do not read.
     Ink {
         /// The property; `None` for the firm's own lines.
         property: Option<PropertyId>,
         /// What does not read.
-        what: String,
+        what: Said,
     },
     /// A table does not say what the ink says. Rebuilding puts it right.
     Table(Difference),
@@ -54,34 +55,38 @@ pub enum Problem {
     Stray(PathBuf),
 }
 
-impl fmt::Display for Problem {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+impl Problem {
+    /// What to tell the person.
+    pub fn says(&self) -> Said {
         match self {
-            Self::Page(what) => write!(f, "the database is damaged: {what}"),
+            Self::Page(what) => Said::new("problem-page").with("what", what.clone()),
             Self::Ink {
                 property: Some(property),
                 what,
-            } => write!(f, "property {property}: {what}"),
+            } => Said::new("problem-property")
+                .with("property", property.to_string())
+                .with("what", what.clone()),
             Self::Ink {
                 property: None,
                 what,
-            } => write!(f, "the firm's own lines: {what}"),
-            Self::Table(difference) => write!(f, "{difference}; rebuild puts it right"),
-            Self::File { sha256 } => {
-                write!(f, "picture or letter {sha256} is gone or was changed")
+            } => Said::new("problem-firm").with("what", what.clone()),
+            Self::Table(difference) => {
+                Said::new("problem-table").with("difference", difference.says())
             }
+            Self::File { sha256 } => Said::new("problem-file").with("sha256", sha256.as_str()),
             Self::NeverKept { sha256 } => {
-                write!(
-                    f,
-                    "a record names picture or letter {sha256}, which was never kept"
-                )
+                Said::new("problem-never-kept").with("sha256", sha256.as_str())
             }
-            Self::Stray(path) => write!(
-                f,
-                "{} belongs to nothing and cannot be read; it may be removed",
-                path.display()
-            ),
+            Self::Stray(path) => {
+                Said::new("problem-stray").with("file", path.display().to_string())
+            }
         }
+    }
+}
+
+impl fmt::Display for Problem {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.says().in_english())
     }
 }
 
@@ -176,11 +181,16 @@ impl Found {
     }
 }
 
-fn said(error: BookError) -> String {
+fn said(error: BookError) -> Said {
     match error {
         BookError::Damaged { what } => what,
-        other => other.to_string(),
+        other => other.says(),
     }
+}
+
+/// What the database itself says of its pages, as it came.
+fn found_by_database(detail: String) -> Problem {
+    Problem::Page(Said::new("damage-database").with("detail", detail))
 }
 
 /// Every page against its own code (SQLCipher) and every tree against its order (SQLite).
@@ -195,11 +205,11 @@ fn pages(conn: &Connection) -> Result<Vec<Problem>> {
                 Ok(Some(row)) => {
                     let said: String = row.get(0)?;
                     if said != "ok" {
-                        out.push(Problem::Page(said));
+                        out.push(found_by_database(said));
                     }
                 }
                 Err(error) => {
-                    out.push(Problem::Page(error.to_string()));
+                    out.push(found_by_database(error.to_string()));
                     break;
                 }
             }

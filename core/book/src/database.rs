@@ -4,6 +4,7 @@ use crate::error::{BookError, Result};
 use crate::seal::{self, Secret};
 use rusqlite::{Connection, OpenFlags};
 use std::path::Path;
+use trade::words::Said;
 use zeroize::Zeroizing;
 
 /// Settings for each opening. WAL with FULL waits at each commit until the log is on the disk, so that what was acknowledged is
@@ -28,7 +29,7 @@ pub(crate) fn open(path: &Path, secret: &Secret) -> Result<Connection> {
     // The first page is read here, before anything is written, so that damage shows at once. An empty file would pass for a new database.
     let version: i64 = conn.pragma_query_value(None, "user_version", |row| row.get(0))?;
     if version == 0 {
-        return Err(BookError::damaged("book.db is empty"));
+        return Err(BookError::damaged("damage-empty"));
     }
     conn.execute_batch(SETTINGS)?;
     Ok(conn)
@@ -57,9 +58,7 @@ fn connect(path: &Path, secret: &Secret, flags: OpenFlags) -> Result<Connection>
     conn.execute_batch(&pragma)?;
     conn.set_prepared_statement_cache_capacity(STATEMENTS_KEPT);
     if cipher_version(&conn).is_none() {
-        return Err(BookError::NoKey(
-            "this program was built without encryption".to_owned(),
-        ));
+        return Err(BookError::NoKey(Said::new("key-no-encryption")));
     }
     Ok(conn)
 }

@@ -1,6 +1,6 @@
 //! What can be recorded: whole trade records as values. A later line about the same subject takes the place of the earlier.
 
-use crate::error::{BookError, Result};
+use crate::error::{BookError, Result, record};
 use serde::{Deserialize, Serialize};
 use trade::firm::{Firm, HousePolicy, Profile};
 use trade::ids::{
@@ -13,6 +13,7 @@ use trade::outcome::{Outcome, Reminder};
 use trade::property::{Part, Property, Slope, Structure};
 use trade::stack::Stack;
 use trade::visit::{Note, Photo, Visit};
+use trade::words::Said;
 use trade::work::Work;
 use uuid::Uuid;
 
@@ -66,6 +67,10 @@ macro_rules! entries {
         }
 
         impl Subject {
+            /// Every kind of thing, as it is stored.
+            pub const KINDS: &'static [&'static str] =
+                &[$($key,)+ "firm", "profile", "policy", "joining", "erasure"];
+
             /// What kind of thing it is, as it is stored.
             pub(crate) fn kind(self) -> &'static str {
                 match self {
@@ -97,9 +102,9 @@ macro_rules! entries {
                     "joining" => Self::Joining(id.into()),
                     "erasure" => Self::Erasure(id.into()),
                     other => {
-                        return Err(BookError::damaged(format!(
-                            "a line is about \"{other}\", which nobody knows"
-                        )));
+                        return Err(BookError::damage(
+                            Said::new("damage-unknown-kind").with("kind", other),
+                        ));
                     }
                 })
             }
@@ -160,15 +165,16 @@ macro_rules! entries {
                     Subject::Erasure(property) => return Ok(Self::Erased { property }),
                 };
                 let entry = read.map_err(|_| {
-                    BookError::damaged(format!("a {} does not read as one", subject.kind()))
+                    BookError::damage(
+                        Said::new("damage-record").with("record", record(subject.kind())),
+                    )
                 })?;
                 if entry.subject() == subject {
                     Ok(entry)
                 } else {
-                    Err(BookError::damaged(format!(
-                        "a {} stands under the name of another",
-                        subject.kind()
-                    )))
+                    Err(BookError::damage(
+                        Said::new("damage-wrong-name").with("record", record(subject.kind())),
+                    ))
                 }
             }
         }

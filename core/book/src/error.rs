@@ -1,27 +1,21 @@
 //! What can go wrong with a book, in words that say what happened, what is safe and what to do.
 
 use rusqlite::ErrorCode;
+use std::fmt;
 use std::io;
 use std::path::{Path, PathBuf};
+use trade::words::Said;
 
 /// What went wrong with the book.
 #[derive(Debug, thiserror::Error)]
 pub enum BookError {
     /// The folder holds no book.
-    #[error("there is no book in {}. Nothing was touched. Choose the folder that holds book.toml and book.db, or make a new book", .0.display())]
     NotABook(PathBuf),
     /// The folder already holds something.
-    #[error("{} already holds something. Nothing was overwritten. Choose an empty or a new folder", .0.display())]
     NotEmpty(PathBuf),
     /// The key is not the key of this book.
-    #[error(
-        "this key does not open this book. The book is whole as far as that can be told, and nothing was touched. Try the passphrase or key file once more"
-    )]
     WrongKey,
     /// The book was written by a later program.
-    #[error(
-        "this book was written by a newer Ladderbook (form {found}; this one reads up to {known}). Nothing was touched. Bring this program up to date"
-    )]
     NewerVersion {
         /// The form the book is in.
         found: i64,
@@ -29,30 +23,17 @@ pub enum BookError {
         known: i64,
     },
     /// Something in the book does not read as it was written.
-    #[error(
-        "the book is damaged: {what}. Nothing was deleted or changed. Copy the whole folder to a safe place first, then restore the last backup beside it"
-    )]
     Damaged {
-        /// What does not read.
-        what: String,
+        /// What does not read, a `damage-…` message.
+        what: Said,
     },
     /// Another program holds the book.
-    #[error(
-        "the book is open in another program. Nothing was touched. Close Ladderbook there, then try again"
-    )]
     Locked,
     /// There is no room left on the disk.
-    #[error(
-        "the disk is full. What was saved before is safe; the last entry was not saved. Make room, then enter it again"
-    )]
     DiskFull,
     /// The book cannot be written to.
-    #[error(
-        "the book may only be read here: the folder, card or disk is write-protected. What was saved before is safe; the last entry was not saved"
-    )]
     ReadOnly,
     /// Reading or writing a file failed.
-    #[error("{} could not be read or written ({source}). What was saved before is safe; the last entry was not saved", path.display())]
     Io {
         /// The file.
         path: PathBuf,
@@ -60,30 +41,22 @@ pub enum BookError {
         source: io::Error,
     },
     /// A record names another that the book does not hold.
-    #[error("the {what} that this belongs to is not in the book. Nothing was saved")]
     Unknown {
-        /// What is missing.
+        /// What kind of record is missing, as it is stored.
         what: &'static str,
     },
     /// A record holds something that could not be read again.
-    #[error("this {what} holds a number that cannot be written down. Nothing was saved")]
     Unwritable {
-        /// What kind of record it is.
+        /// What kind of record it is, as it is stored.
         what: &'static str,
     },
     /// The property was erased.
-    #[error("this property was erased on the owner's wish. Nothing was saved")]
     Erased,
     /// Two properties cannot be joined.
-    #[error("a property cannot be joined with itself. Nothing was saved")]
     JoinedWithItself,
     /// The bytes are no picture.
-    #[error("this file is not a picture that can be kept (JPEG, PNG or HEIC). Nothing was saved")]
     NotAPicture,
     /// The picture is too large.
-    #[error(
-        "this picture is too large: {megabytes} MB, and at most {most} MB are kept. Nothing was saved; the file itself was not touched"
-    )]
     TooLarge {
         /// Its size.
         megabytes: u64,
@@ -91,28 +64,18 @@ pub enum BookError {
         most: u64,
     },
     /// A stored picture or letter is gone or no longer what it was.
-    #[error(
-        "the picture or letter {sha256} is missing from the book's folder or damaged. Everything else is safe. Put its file back from a backup"
-    )]
     FileDamaged {
         /// SHA-256 of what it was.
         sha256: String,
     },
     /// A backup is not whole.
-    #[error(
-        "this backup is not whole: {what}. Nothing was restored and nothing was touched. Use another backup"
-    )]
     BadBackup {
-        /// What is wrong with it.
-        what: String,
+        /// What is wrong with it, a `backup-…` message.
+        what: Said,
     },
-    /// The key could not be read or made.
-    #[error("the key could not be had: {0}. Nothing was touched")]
-    NoKey(String),
+    /// The key could not be read or made: why, a `key-…` message.
+    NoKey(Said),
     /// The database refused for a reason that none of the above covers.
-    #[error(
-        "the book's database refused ({0}). What was saved before is safe; the last entry was not saved"
-    )]
     Refused(rusqlite::Error),
 }
 
@@ -120,6 +83,39 @@ pub enum BookError {
 pub type Result<T, E = BookError> = std::result::Result<T, E>;
 
 impl BookError {
+    /// What to tell the person: what happened, what is safe, what to do.
+    pub fn says(&self) -> Said {
+        match self {
+            Self::NotABook(folder) => Said::new("book-none").with("folder", shown(folder)),
+            Self::NotEmpty(folder) => Said::new("book-not-empty").with("folder", shown(folder)),
+            Self::WrongKey => Said::new("book-wrong-key"),
+            Self::NewerVersion { found, known } => Said::new("book-newer")
+                .with("found", *found)
+                .with("known", *known),
+            Self::Damaged { what } => Said::new("book-damaged").with("what", what.clone()),
+            Self::Locked => Said::new("book-locked"),
+            Self::DiskFull => Said::new("book-disk-full"),
+            Self::ReadOnly => Said::new("book-read-only"),
+            Self::Io { path, source } => Said::new("book-io")
+                .with("file", shown(path))
+                .with("why", system(source)),
+            Self::Unknown { what } => Said::new("book-unknown").with("what", record(what)),
+            Self::Unwritable { what } => Said::new("book-unwritable").with("what", record(what)),
+            Self::Erased => Said::new("book-erased"),
+            Self::JoinedWithItself => Said::new("book-joined-with-itself"),
+            Self::NotAPicture => Said::new("book-not-a-picture"),
+            Self::TooLarge { megabytes, most } => Said::new("book-too-large")
+                .with("megabytes", megabytes.to_string())
+                .with("most", most.to_string()),
+            Self::FileDamaged { sha256 } => {
+                Said::new("book-file-damaged").with("sha256", sha256.as_str())
+            }
+            Self::BadBackup { what } => Said::new("book-bad-backup").with("what", what.clone()),
+            Self::NoKey(why) => Said::new("book-no-key").with("why", why.clone()),
+            Self::Refused(error) => Said::new("book-refused").with("detail", error.to_string()),
+        }
+    }
+
     /// A reading or writing failure of one file, sorted by what the system said.
     pub(crate) fn io(path: &Path, source: io::Error) -> Self {
         match source.kind() {
@@ -134,21 +130,57 @@ impl BookError {
         }
     }
 
-    /// Something that does not read as it was written.
-    pub(crate) fn damaged(what: impl Into<String>) -> Self {
-        Self::Damaged { what: what.into() }
+    /// Something that does not read as it was written, by the key of what it is.
+    pub(crate) fn damaged(what: &str) -> Self {
+        Self::damage(Said::new(what))
     }
+
+    /// The same with arguments.
+    pub(crate) fn damage(what: Said) -> Self {
+        Self::Damaged { what }
+    }
+}
+
+impl fmt::Display for BookError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.says().in_english())
+    }
+}
+
+/// What the system said of a file or a port, as half a sentence. What it says seldom is quoted as it came.
+pub fn system(error: &io::Error) -> Said {
+    let key = match error.kind() {
+        io::ErrorKind::NotFound => "system-not-found",
+        io::ErrorKind::PermissionDenied => "system-not-permitted",
+        io::ErrorKind::AlreadyExists => "system-exists",
+        io::ErrorKind::NotADirectory => "system-not-a-folder",
+        io::ErrorKind::IsADirectory => "system-a-folder",
+        io::ErrorKind::DirectoryNotEmpty => "system-not-empty",
+        io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded | io::ErrorKind::FileTooLarge => {
+            "system-full"
+        }
+        io::ErrorKind::ReadOnlyFilesystem => "system-read-only",
+        io::ErrorKind::InvalidData => "system-not-text",
+        io::ErrorKind::AddrInUse => "system-port-taken",
+        _ => return Said::new("system-other").with("detail", error.to_string()),
+    };
+    Said::new(key)
+}
+
+/// A kind of record by the name it is stored under.
+pub(crate) fn record(kind: &str) -> Said {
+    Said::new(format!("record-{kind}"))
+}
+
+fn shown(path: &Path) -> String {
+    path.display().to_string()
 }
 
 impl From<rusqlite::Error> for BookError {
     fn from(error: rusqlite::Error) -> Self {
         match error.sqlite_error_code() {
-            Some(ErrorCode::NotADatabase) => {
-                Self::damaged("the beginning of book.db is not what was written there")
-            }
-            Some(ErrorCode::DatabaseCorrupt) => {
-                Self::damaged("a page of book.db is not what was written there")
-            }
+            Some(ErrorCode::NotADatabase) => Self::damaged("damage-beginning"),
+            Some(ErrorCode::DatabaseCorrupt) => Self::damaged("damage-page"),
             Some(ErrorCode::DatabaseBusy | ErrorCode::DatabaseLocked) => Self::Locked,
             Some(ErrorCode::DiskFull) => Self::DiskFull,
             Some(ErrorCode::ReadOnly | ErrorCode::CannotOpen | ErrorCode::PermissionDenied) => {

@@ -53,7 +53,7 @@ impl Header {
             Err(BookError::Damaged { .. } | BookError::NotABook(_)) => {
                 read_one(&folder.spare_header()).map_err(|error| match error {
                     BookError::NotABook(_) if folder.database().exists() => {
-                        BookError::damaged("book.toml is gone")
+                        BookError::damaged("damage-header-gone")
                     }
                     BookError::NotABook(_) => BookError::NotABook(folder.path().to_owned()),
                     other => other,
@@ -87,8 +87,7 @@ impl Header {
         let Some(text) = &self.salt else {
             return Ok(None);
         };
-        let bytes = seal::unhex(text)
-            .ok_or_else(|| BookError::damaged("the salt in book.toml does not read"))?;
+        let bytes = seal::unhex(text).ok_or_else(|| BookError::damaged("damage-salt"))?;
         Ok(Some(Salt(bytes)))
     }
 
@@ -96,7 +95,7 @@ impl Header {
     pub(crate) fn unseal(&self, key: &Key) -> Result<Secret> {
         // Nonce, secret, tag.
         let sealed = seal::unhex::<{ 24 + 32 + 16 }>(&self.secret)
-            .ok_or_else(|| BookError::damaged("the sealed secret in book.toml does not read"))?;
+            .ok_or_else(|| BookError::damaged("damage-secret"))?;
         seal::unseal(&key.secret, &sealed, ABOUT)
             .and_then(|bytes| Secret::from_slice(&zeroize::Zeroizing::new(bytes)))
             .ok_or(BookError::WrongKey)
@@ -115,7 +114,7 @@ fn read_one(path: &Path) -> Result<Header> {
             return Err(BookError::NotABook(path.to_owned()));
         }
         Err(error) if error.kind() == std::io::ErrorKind::InvalidData => {
-            return Err(BookError::damaged("book.toml does not read"));
+            return Err(BookError::damaged("damage-header"));
         }
         Err(source) => {
             return Err(BookError::Io {
@@ -124,7 +123,7 @@ fn read_one(path: &Path) -> Result<Header> {
             });
         }
     };
-    let unread = |_| BookError::damaged("book.toml does not read");
+    let unread = |_| BookError::damaged("damage-header");
     let Form { form } = toml::from_str(&text).map_err(unread)?;
     if form > FORM {
         return Err(BookError::NewerVersion {
@@ -134,7 +133,7 @@ fn read_one(path: &Path) -> Result<Header> {
     }
     let header: Header = toml::from_str(&text).map_err(unread)?;
     if header.sum != header.summed() {
-        return Err(BookError::damaged("book.toml was changed"));
+        return Err(BookError::damaged("damage-header-changed"));
     }
     Ok(header)
 }

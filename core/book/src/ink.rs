@@ -8,6 +8,7 @@ use jiff::Timestamp;
 use rusqlite::{Connection, OptionalExtension, Params, Row, params};
 use std::fmt;
 use trade::ids::{DeviceId, PropertyId, VisitId};
+use trade::words::Said;
 use uuid::Uuid;
 
 /// Names one line: when it was written and by which device.
@@ -237,7 +238,7 @@ fn read_line(conn: &Connection, row: &Row, keys: &mut Keys) -> Result<Line> {
             device: id.device,
         },
         clock: Timestamp::from_millisecond(row.get(3)?)
-            .map_err(|_| BookError::damaged(format!("the time of line {id} does not read")))?,
+            .map_err(|_| damaged_line("damage-line-time", id))?,
         odd: ClockOdd::from_stored(row.get(4)?),
         subject,
         property,
@@ -268,7 +269,7 @@ fn unsealed(
     property: Option<PropertyId>,
     keys: &mut Keys,
 ) -> Result<Value> {
-    let changed = || BookError::damaged(format!("line {id} of the ink was changed"));
+    let changed = || damaged_line("damage-line-changed", id);
     let plain = match (value, property) {
         (None, _) => return Ok(Value::TakesBack),
         (Some(nothing), Some(_)) if nothing.is_empty() => return Ok(Value::Erased),
@@ -288,9 +289,15 @@ fn unsealed(
 }
 
 fn key_is_gone(property: PropertyId) -> BookError {
-    BookError::damaged(format!(
-        "the key of property {property} is gone, though nobody erased it"
-    ))
+    damaged_key("damage-key-gone", property)
+}
+
+fn damaged_line(what: &str, id: LineId) -> BookError {
+    BookError::damage(Said::new(what).with("line", id.to_string()))
+}
+
+fn damaged_key(what: &str, property: PropertyId) -> BookError {
+    BookError::damage(Said::new(what).with("property", property.to_string()))
 }
 
 fn read_line_id(row: &Row) -> rusqlite::Result<LineId> {
@@ -327,9 +334,8 @@ pub(crate) fn property_key(conn: &Connection, property: PropertyId) -> Result<Op
         .optional()?;
     bytes
         .map(|bytes| {
-            Secret::from_slice(&zeroize::Zeroizing::new(bytes)).ok_or_else(|| {
-                BookError::damaged(format!("the key of property {property} does not read"))
-            })
+            Secret::from_slice(&zeroize::Zeroizing::new(bytes))
+                .ok_or_else(|| damaged_key("damage-key-unread", property))
         })
         .transpose()
 }

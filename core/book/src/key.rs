@@ -1,11 +1,12 @@
 //! The key of a book: from a passphrase, from a key file, or made afresh for the system's keyring.
 
-use crate::error::{BookError, Result};
+use crate::error::{BookError, Result, system};
 use crate::folder;
 use crate::seal::{self, Secret};
 use argon2::{Algorithm, Argon2, Params, Version};
 use std::fs;
 use std::path::Path;
+use trade::words::Said;
 use zeroize::Zeroizing;
 
 /// Memory, passes and lanes of Argon2id: the second recommended option of RFC 9106, section 4.
@@ -43,9 +44,11 @@ impl Key {
     /// Where the passphrase is empty.
     pub fn from_passphrase(passphrase: &str, salt: &Salt) -> Result<Self> {
         if passphrase.is_empty() {
-            return Err(BookError::NoKey("the passphrase is empty".to_owned()));
+            return Err(BookError::NoKey(Said::new("key-passphrase-empty")));
         }
-        let refused = |error: argon2::Error| BookError::NoKey(error.to_string());
+        let refused = |error: argon2::Error| {
+            BookError::NoKey(Said::new("key-refused").with("detail", error.to_string()))
+        };
         let params = Params::new(MEMORY_KIB, PASSES, LANES, Some(32)).map_err(refused)?;
         let mut bytes = Zeroizing::new([0; 32]);
         Argon2::new(Algorithm::Argon2id, Version::V0x13, params)
@@ -62,11 +65,11 @@ impl Key {
     /// # Errors
     /// Where the file cannot be read or holds no key.
     pub fn from_file(path: &Path) -> Result<Self> {
+        let about = |key: &str| Said::new(key).with("file", path.display().to_string());
         let text = fs::read_to_string(path).map_err(|error| {
-            BookError::NoKey(format!("{} could not be read: {error}", path.display()))
+            BookError::NoKey(about("key-file-unread").with("why", system(&error)))
         })?;
-        Self::from_text(&Zeroizing::new(text))
-            .map_err(|_| BookError::NoKey(format!("{} holds no key", path.display())))
+        Self::from_text(&Zeroizing::new(text)).map_err(|_| BookError::NoKey(about("key-file-none")))
     }
 
     /// From the text that [`Key::to_text`] gave, as a keyring or a key file holds it.
@@ -75,7 +78,7 @@ impl Key {
     /// Where it is not sixty-four hexadecimal digits.
     pub fn from_text(text: &str) -> Result<Self> {
         let bytes = seal::unhex::<32>(text.trim())
-            .ok_or_else(|| BookError::NoKey("the text is no key".to_owned()))?;
+            .ok_or_else(|| BookError::NoKey(Said::new("key-text-none")))?;
         Ok(Self {
             secret: Secret::new(bytes),
             salt: None,

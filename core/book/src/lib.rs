@@ -42,7 +42,7 @@ pub use book::Book;
 pub use check::{Checked, Problem};
 pub use content::MOST_BYTES;
 pub use entry::{Entry, Subject};
-pub use error::{BookError, Result};
+pub use error::{BookError, Result, system};
 pub use exif::{Facts, Taken, is_picture};
 pub use found::{Found, Why};
 pub use hlc::{ClockOdd, HybridTime};

@@ -10,6 +10,7 @@ use rusqlite::{Connection, Row};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 use std::fmt;
+use trade::words::Said;
 use uuid::Uuid;
 
 /// The tables drawn from the ink, and their rows as they are compared. The first column names the subject.
@@ -71,14 +72,23 @@ pub struct Difference {
     pub differs: Differs,
 }
 
+impl Difference {
+    /// What to tell the person, as half a sentence.
+    pub fn says(&self) -> Said {
+        let key = match self.differs {
+            Differs::Lacked => "differs-lacked",
+            Differs::Stray => "differs-stray",
+            Differs::Changed => "differs-changed",
+        };
+        Said::new(key)
+            .with("table", self.table)
+            .with("id", self.id.to_string())
+    }
+}
+
 impl fmt::Display for Difference {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let Self { table, id, differs } = self;
-        match differs {
-            Differs::Lacked => write!(f, "table {table} lacked {id}"),
-            Differs::Stray => write!(f, "table {table} had {id}, of which the ink knows nothing"),
-            Differs::Changed => write!(f, "table {table} said something else of {id}"),
-        }
+        f.write_str(&self.says().in_english())
     }
 }
 

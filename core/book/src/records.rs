@@ -93,7 +93,7 @@ impl Records {
         clock
             .map(|clock| {
                 Timestamp::from_millisecond(clock)
-                    .map_err(|_| BookError::damaged("the day of an erasure does not read"))
+                    .map_err(|_| BookError::damaged("damage-erasure-day"))
             })
             .transpose()
     }
@@ -362,5 +362,5 @@ fn owner(property: &Property) -> Option<String> {
 }
 
 fn unread_day() -> BookError {
-    BookError::damaged("the day of a visit does not read")
+    BookError::damaged("damage-visit-day")
 }

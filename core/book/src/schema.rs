@@ -32,8 +32,7 @@ pub(crate) fn upgrade(conn: &Connection) -> Result<()> {
 fn upgrade_to(conn: &Connection, steps: usize) -> Result<()> {
     let found = version(conn)?;
     let known = latest();
-    let done = usize::try_from(found)
-        .map_err(|_| BookError::damaged("the version of book.db does not read"))?;
+    let done = usize::try_from(found).map_err(|_| BookError::damaged("damage-version"))?;
     if done > STEPS.len() {
         return Err(BookError::NewerVersion { found, known });
     }

@@ -5,6 +5,7 @@ use chacha20poly1305::aead::{Aead, Payload};
 use chacha20poly1305::{KeyInit, XChaCha20Poly1305, XNonce};
 use sha2::{Digest, Sha256};
 use std::fmt;
+use trade::words::Said;
 use zeroize::Zeroizing;
 
 const NONCE: usize = 24;
@@ -58,8 +59,9 @@ impl Secret {
 
 /// Fills a buffer from the system's random source.
 pub(crate) fn fill_random(buffer: &mut [u8]) -> Result<()> {
-    getrandom::fill(buffer)
-        .map_err(|error| BookError::NoKey(format!("the system gave no random numbers ({error})")))
+    getrandom::fill(buffer).map_err(|error| {
+        BookError::NoKey(Said::new("key-no-random").with("detail", error.to_string()))
+    })
 }
 
 /// Seals bytes; `about` is bound to them and must be the same when they are unsealed.

@@ -21,13 +21,14 @@ pub use pdf::pdf;
 pub use text::{LONGEST, text};
 
 use jiff::civil::Date;
+use std::fmt;
 use trade::catalogue::Catalogue;
 use trade::firm::{Firm, Profile};
 use trade::history::History;
 use trade::ids::{PhotoId, VisitId};
 use trade::thread::Thread;
 use trade::verdict::Verdict;
-use trade::words::Language;
+use trade::words::{Language, Said};
 
 /// What a letter is written from.
 #[derive(Clone, Copy, Debug)]
@@ -61,14 +62,25 @@ pub trait Pictures {
 /// Why a letter could not be drawn. Nothing of the record is touched by it.
 #[derive(Debug, thiserror::Error)]
 pub enum LetterError {
-    /// The page layout refused the letter.
-    #[error(
-        "the letter could not be set on pages: {0}; the record is untouched, and the letter as a web page still works"
-    )]
+    /// The page layout refused the letter, with these words.
     Layout(String),
-    /// The file format's rules refused the letter.
-    #[error(
-        "the letter could not be written as a PDF: {0}; the record is untouched, and the letter as a web page still works"
-    )]
+    /// The file format's rules refused the letter, with these words.
     Export(String),
+}
+
+impl LetterError {
+    /// What to tell the person: what happened, what is safe, what still works.
+    pub fn says(&self) -> Said {
+        let (key, detail) = match self {
+            Self::Layout(detail) => ("error-letter-layout", detail),
+            Self::Export(detail) => ("error-letter-export", detail),
+        };
+        Said::new(key).with("detail", detail.as_str())
+    }
+}
+
+impl fmt::Display for LetterError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.says().in_english())
+    }
 }

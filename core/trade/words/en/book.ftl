@@ -24,3 +24,113 @@ wrong-no-reason = Say why it is corrected
 wrong-nothing-said = Nothing was said yet
 wrong-outcome-ahead = What came of it cannot lie ahead of today
 wrong-work-ahead = Work that was done cannot lie ahead of today
+
+# --- the book
+book-none = There is no book in { $folder }. Nothing was touched. Choose the folder that holds book.toml and book.db, or make a new book.
+book-not-empty = { $folder } already holds something. Nothing was overwritten. Choose an empty folder or a new one.
+book-wrong-key = This key does not open this book. The book is whole as far as that can be told, and nothing was touched. Try the passphrase or key file once more.
+book-newer = This book was written by a newer Ladderbook (form { $found }; this one reads up to { $known }). Nothing was touched. Bring this program up to date.
+book-damaged = The book is damaged: { $what }. Nothing was deleted or changed. Copy the whole folder to a safe place first, then restore the last backup beside it.
+book-locked = The book is open in another program. Nothing was touched. Close Ladderbook there, then try again.
+book-disk-full = The disk is full. What was saved before is safe; the last entry was not saved. Make room, then enter it again.
+book-read-only = The book may only be read here: the folder, card or disk is write-protected. What was saved before is safe; the last entry was not saved.
+book-io = { $file } could not be read or written: { $why }. What was saved before is safe; the last entry was not saved.
+book-unknown = What this belongs to is not in the book: { $what }. Nothing was saved.
+book-unwritable = This holds a number that cannot be written down: { $what }. Nothing was saved.
+book-erased = This property was erased on the owner's wish. Nothing was saved.
+book-joined-with-itself = A property cannot be joined with itself. Nothing was saved.
+book-not-a-picture = This file is not a picture that can be kept (JPEG, PNG or HEIC). Nothing was saved.
+book-too-large = This picture is too large: { $megabytes } MB, and at most { $most } MB are kept. Nothing was saved; the file itself was not touched.
+book-file-damaged = The picture or letter { $sha256 } is missing from the book's folder or damaged. Everything else is safe. Put its file back from a backup.
+book-bad-backup = This backup is not whole: { $what }. Nothing was restored and nothing was touched. Use another backup.
+book-no-key = There is no key to open the book with: { $why }. Nothing was touched.
+book-refused = The book's database refused, with the words “{ $detail }”. What was saved before is safe; the last entry was not saved.
+
+# --- the book: what is damaged, as half a sentence
+damage-beginning = the beginning of book.db is not what was written there
+damage-page = a page of book.db is not what was written there
+damage-database = its own check says “{ $detail }”
+damage-empty = book.db is empty
+damage-gone = book.db is gone
+damage-version = the version of book.db does not read
+damage-header = book.toml does not read
+damage-header-changed = book.toml was changed
+damage-header-gone = book.toml is gone
+damage-salt = the salt in book.toml does not read
+damage-secret = the sealed secret in book.toml does not read
+damage-device = the book does not say which device it is on
+damage-line-time = the time of line { $line } does not read
+damage-line-changed = line { $line } was changed
+damage-unknown-kind = a line is about “{ $kind }”, which nobody knows
+damage-record = a record does not read: { $record }
+damage-wrong-name = a record stands under the name of another: { $record }
+damage-key-gone = the key of property { $property } is gone, though nobody erased it
+damage-key-unread = the key of property { $property } does not read
+damage-erasure-day = the day of an erasure does not read
+damage-visit-day = the day of a visit does not read
+
+# --- the book: what a check found
+problem-page = The database is damaged: { $what }
+problem-property = Property { $property }: { $what }
+problem-firm = The firm's own lines: { $what }
+problem-table = { $difference }. Rebuilding puts it right
+problem-file = The picture or letter { $sha256 } is gone or was changed
+problem-never-kept = A record names the picture or letter { $sha256 }, which was never kept
+problem-stray = { $file } belongs to nothing and cannot be read. It may be removed
+differs-lacked = The table “{ $table }” lacked { $id }
+differs-stray = The table “{ $table }” had { $id }, of which the book's lines know nothing
+differs-changed = The table “{ $table }” said something else of { $id } than the book's lines
+
+# --- the book: what is wrong with a backup, as half a sentence
+backup-list-unread = its list, backup.toml, could not be read: { $why }
+backup-list-damaged = its list, backup.toml, does not read
+backup-list-leads-out = its list names “{ $file }”, which lies outside it
+backup-list-lacks = { $file } is not in its list
+backup-file-changed = { $file } is gone or was changed
+
+# --- the book: why there is no key, as half a sentence
+key-passphrase-empty = the passphrase is empty
+key-refused = the passphrase could not be used (“{ $detail }”)
+key-file-unread = { $file } could not be read: { $why }
+key-file-none = { $file } holds no key
+key-text-none = what is kept there is no key
+key-no-encryption = this program was built without encryption
+key-no-random = the system gave no random numbers (“{ $detail }”)
+
+# --- what the system said of a file or a port, as half a sentence
+system-not-found = there is no such file or folder
+system-not-permitted = this is not allowed here
+system-exists = something of this name is there already
+system-not-a-folder = a file is where a folder is needed
+system-a-folder = it is a folder
+system-not-empty = the folder is not empty
+system-full = the disk is full
+system-read-only = the disk may only be read
+system-not-text = it is not text
+system-port-taken = another program uses this port
+system-other = the system says “{ $detail }”
+
+# --- the book: kinds of record, by the names they are stored under
+record-property = property
+record-structure = structure
+record-slope = slope
+record-part = part
+record-visit = visit
+record-mark = mark
+record-stack = layers
+record-work = work done
+record-photo = picture
+record-note = note
+record-letter = letter
+record-outcome = outcome
+record-reminder = reminder
+record-firm = firm
+record-profile = code in force
+record-policy = house policy
+record-joining = joining of two properties
+record-erasure = erasure
+record-entry = entry
+
+# --- the letter
+error-letter-layout = The letter could not be set on pages: “{ $detail }”. The record is untouched, and the letter as a web page still works.
+error-letter-export = The letter could not be written as a PDF: “{ $detail }”. The record is untouched, and the letter as a web page still works.

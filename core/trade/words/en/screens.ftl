@@ -285,8 +285,6 @@ saved-closed = Visit closed. { $count ->
 
 # Trouble
 
-error-book = { $reason }
-error-letter = { $reason }
 error-closed = The visit of { $on } is closed. What it says stands; correct it under Then and now.
 error-already-open = A visit here is still open. Close it first; nothing was changed.
 error-not-there = Not in this book: { $what }. Nothing was changed.

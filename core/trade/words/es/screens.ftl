@@ -285,8 +285,6 @@ saved-closed = Visita cerrada. { $count ->
 
 # Trouble
 
-error-book = { $reason }
-error-letter = { $reason }
 error-closed = La visita del { $on } está cerrada. Lo que dice se queda; corríjalo en Antes y ahora.
 error-already-open = Todavía hay una visita abierta aquí. Ciérrela primero; no se cambió nada.
 error-not-there = No está en este libro: { $what }. No se cambió nada.
