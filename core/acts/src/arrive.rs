@@ -22,12 +22,18 @@ pub struct NewProperty {
     pub position: Option<Position>,
 }
 
-/// The properties that a text may mean, likeliest first.
+/// How far from where the phone stands a property is still near, in metres: a phone is some 10 m off, and a lot some 60 m long.
+const NEAR: f64 = 150.0;
+
+/// The properties that a text may mean, likeliest first; a position, as `41.2412, -96.0113`, finds what stands near it.
 ///
 /// # Errors
 /// Where the book cannot be read.
 pub fn find(book: &Book, text: &str) -> Result<Vec<Found>, ActError> {
-    Ok(book.find(text)?)
+    Ok(match Position::read(text) {
+        Some(here) => book.near(here, NEAR)?,
+        None => book.find(text)?,
+    })
 }
 
 /// The whole record of one property.
@@ -176,41 +182,13 @@ pub(crate) fn write_slope(
     Ok(())
 }
 
-/// Letters run on over all structures of a property, so that one names one slope.
+/// Letters run on over all structures of a property, so that one names one slope. After Z come the small ones; a property with more than
+/// 52 slopes has some without a letter of their own, which bear the last.
 fn next_letter(taken: Option<char>) -> char {
-    taken
-        .and_then(|letter| char::from_u32(u32::from(letter) + 1))
-        .unwrap_or('A')
-}
-
-/// Joins two properties that turned out to be one; `kept` leads from then on.
-///
-/// # Errors
-/// Where either is not in the book, they are the same, or the book cannot be written.
-pub fn join(
-    book: &mut Book,
-    kept: PropertyId,
-    other: PropertyId,
-    moment: Moment,
-) -> Result<(), ActError> {
-    if kept == other {
-        return Err(ActError::wrong("property", Said::new("wrong-same-already")));
+    match taken {
+        None => 'A',
+        Some('Z') => 'a',
+        Some('z') => 'z',
+        Some(letter) => char::from_u32(u32::from(letter) + 1).unwrap_or('z'),
     }
-    history(book, kept)?;
-    history(book, other)?;
-    book.write(moment.at, |tx| {
-        tx.record(Entry::Joined { kept, other })?;
-        Ok(())
-    })
-}
-
-/// Parts a property from the one it was joined with by mistake.
-///
-/// # Errors
-/// Where the book cannot be written.
-pub fn part(book: &mut Book, other: PropertyId, moment: Moment) -> Result<(), ActError> {
-    book.write(moment.at, |tx| {
-        tx.record(Entry::Parted { other })?;
-        Ok(())
-    })
 }

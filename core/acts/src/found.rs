@@ -34,6 +34,8 @@ pub struct Done {
     pub by: By,
     /// The day, where it is known.
     pub when: Option<Date>,
+    /// Whether it was that day, and not only that day at the latest.
+    pub exact: bool,
     /// How it is known.
     pub evidence: Evidence,
 }
@@ -100,7 +102,7 @@ pub fn work(
         did: done.did,
         by: done.by,
         when: done.when.unwrap_or(open.on),
-        exact: done.when.is_some(),
+        exact: done.exact && done.when.is_some(),
         evidence: done.evidence,
     };
     book.write(moment.at, |tx| {

@@ -166,8 +166,8 @@ pub fn pdf(book: &Book, letter: LetterId) -> Result<Vec<u8>, ActError> {
     }
 }
 
-/// Page one of a letter: each question an owner asks, and its answer.
-pub fn page_one(content: &Content) -> Vec<(String, String)> {
+/// Page one of a letter: each question an owner asks, and its answer in lines.
+pub fn page_one(content: &Content) -> Vec<(String, Vec<String>)> {
     content
         .answers
         .iter()
@@ -180,7 +180,7 @@ pub fn page_one(content: &Content) -> Vec<(String, String)> {
                     None => line.says.to_string(),
                 })
                 .collect();
-            (answer.question.to_string(), says.join(" "))
+            (answer.question.to_string(), says)
         })
         .collect()
 }

@@ -2,6 +2,7 @@
 //!
 //! Where to start, in the order of a day's work:
 //! - [`arrive`]: find an address, or add it.
+//! - [`premises`]: what stands there: its spellings, people and dangers, and whether two addresses are one place.
 //! - [`doorstep`]: what it tells before he climbs.
 //! - [`visit`]: open a visit, answer for safety, close it.
 //! - [`walk`]: the stops and parts that a visit has to answer.
@@ -25,6 +26,7 @@ pub mod likely;
 pub mod mark;
 pub mod moment;
 pub mod outcome;
+pub mod premises;
 pub mod record;
 pub mod settings;
 pub mod tray;

@@ -5,7 +5,7 @@ use crate::{ActError, Moment, visit};
 use book::{Book, Entry, Writing};
 use std::collections::BTreeMap;
 use trade::answer::Answer;
-use trade::catalogue::{Catalogue, DefectKey};
+use trade::catalogue::{Catalogue, DefectKey, Kind, RemedyKey};
 use trade::history::History;
 use trade::ids::{MarkId, PartId, SlopeId, StructureId, VisitId};
 use trade::mark::{Condition, Correction, DefectSeen, Extent, Mark, Measure, NotSeen, Rung, Seen};
@@ -392,6 +392,32 @@ pub fn answer(
             .retain(|answered| answered.question != question);
         if !answer.is_unknown() {
             mark.answers.push(Answered { question, answer });
+        }
+    })
+}
+
+/// The questions that a part of one kind is asked: its own, and of a covering also what only its maker can answer.
+pub fn asked_of(kind: &Kind) -> impl Iterator<Item = Question> + '_ {
+    let makers = (kind.key.as_str() == "covering").then_some(Question::MakerRefuses);
+    kind.asks.iter().copied().chain(makers)
+}
+
+/// Advises a remedy for what is named on a part, or no longer. Where none is advised, the catalogue's cure is meant.
+///
+/// # Errors
+/// As [`change`].
+pub fn toggle_advised(
+    book: &mut Book,
+    visit: VisitId,
+    spot: &Spot,
+    remedy: &RemedyKey,
+    moment: Moment,
+) -> Result<PartId, ActError> {
+    change(book, visit, spot, moment, |mark, _| {
+        if mark.advised.contains(remedy) {
+            mark.advised.retain(|advised| advised != remedy);
+        } else {
+            mark.advised.push(remedy.clone());
         }
     })
 }

@@ -1,12 +1,12 @@
 //! What came of a letter, and what to come back to.
 
-use crate::{ActError, Moment, arrive};
+use crate::{ActError, Moment, arrive, tray};
 use book::{Book, Due, Entry};
 use icalendar::{Calendar, Component, Event};
 use jiff::civil::Date;
 use trade::catalogue::RemedyKey;
 use trade::history::History;
-use trade::ids::{LetterId, OutcomeId, PropertyId, ReminderId};
+use trade::ids::{LetterId, OutcomeId, PhotoId, PropertyId, ReminderId};
 use trade::outcome::{Because, Came, Outcome, Reminder};
 use trade::units::Money;
 use trade::verdict::{Course, Step};
@@ -88,6 +88,39 @@ pub fn record(
             tx.record(Entry::Reminder(reminder))?;
         }
         Ok(id)
+    })
+}
+
+/// Takes in a picture of the finished work. It is kept with the visit whose letter was answered; that visit stays closed.
+///
+/// # Errors
+/// Where the outcome is not in the book, nobody ever visited, the bytes are no picture, or the book cannot be written; then nothing is kept.
+pub fn shoot(
+    book: &mut Book,
+    property: PropertyId,
+    outcome: OutcomeId,
+    bytes: &[u8],
+    moment: Moment,
+) -> Result<PhotoId, ActError> {
+    let history = arrive::history(book, property)?;
+    let mut outcome = history
+        .outcomes
+        .iter()
+        .find(|known| known.id == outcome)
+        .cloned()
+        .ok_or_else(|| ActError::not_there("there-outcome"))?;
+    let answered = outcome
+        .letter
+        .and_then(|id| history.letters.iter().find(|letter| letter.id == id))
+        .map(|letter| letter.visit);
+    let visit = answered
+        .or_else(|| history.visits.last().map(|visit| visit.id))
+        .ok_or_else(|| ActError::not_there("there-visit"))?;
+    book.write(moment.at, |tx| {
+        let photo = tray::taken(tx, outcome.property, visit, bytes, moment)?;
+        outcome.photos.push(photo);
+        tx.record(Entry::Outcome(outcome))?;
+        Ok(photo)
     })
 }
 

@@ -2,9 +2,9 @@
 
 use crate::walk::Spot;
 use crate::{ActError, Moment, mark, visit};
-use book::{Book, Entry};
+use book::{Book, Entry, Writing};
 use trade::history::History;
-use trade::ids::{NoteId, PartId, PhotoId, VisitId};
+use trade::ids::{NoteId, PartId, PhotoId, PropertyId, VisitId};
 use trade::mark::{Condition, NotSeen};
 use trade::visit::{Note, Photo};
 use trade::words::Said;
@@ -22,24 +22,7 @@ pub fn shoot(
 ) -> Result<PhotoId, ActError> {
     let (history, open) = visit::find_open(book, visit)?;
     book.write(moment.at, |tx| {
-        let kept = tx.put_photo(bytes)?;
-        let photo = Photo {
-            id: moment.id(),
-            property: open.property,
-            visit,
-            sha256: kept.sha256,
-            taken: kept
-                .facts
-                .taken
-                .and_then(|taken| taken.at(moment.offset))
-                .unwrap_or(moment.at),
-            position: kept.facts.position,
-            direction: kept.facts.direction,
-            orientation: kept.facts.orientation,
-            caption: String::new(),
-        };
-        let id = photo.id;
-        tx.record(Entry::Photo(photo))?;
+        let id = taken(tx, open.property, visit, bytes, moment)?;
         if let Some(spot) = spot {
             mark::write(tx, &history, &open, spot, moment, |mark, _| {
                 mark.photos.push(id);
@@ -47,6 +30,35 @@ pub fn shoot(
         }
         Ok(id)
     })
+}
+
+/// Records a picture, as a piece of a larger act.
+pub(crate) fn taken(
+    tx: &mut Writing<'_>,
+    property: PropertyId,
+    visit: VisitId,
+    bytes: &[u8],
+    moment: Moment,
+) -> Result<PhotoId, ActError> {
+    let kept = tx.put_photo(bytes)?;
+    let photo = Photo {
+        id: moment.id(),
+        property,
+        visit,
+        sha256: kept.sha256,
+        taken: kept
+            .facts
+            .taken
+            .and_then(|taken| taken.at(moment.offset))
+            .unwrap_or(moment.at),
+        position: kept.facts.position,
+        direction: kept.facts.direction,
+        orientation: kept.facts.orientation,
+        caption: String::new(),
+    };
+    let id = photo.id;
+    tx.record(Entry::Photo(photo))?;
+    Ok(id)
 }
 
 /// Keeps words for later.
@@ -160,6 +172,12 @@ pub fn loose_photos(history: &History, visit: VisitId) -> Vec<&Photo> {
                 .marks
                 .iter()
                 .any(|mark| mark.photos.contains(&photo.id))
+        })
+        .filter(|photo| {
+            !history
+                .outcomes
+                .iter()
+                .any(|outcome| outcome.photos.contains(&photo.id))
         })
         .collect()
 }

@@ -3,6 +3,7 @@
 mod forms;
 mod going;
 mod on_roof;
+mod premises;
 mod typed;
 
 use crate::action::Action;
@@ -53,6 +54,8 @@ pub(crate) fn act(
             book.set_draft(&form.draft_key(field), None, text)?;
             Ok(Next::at(Place::start()))
         }
+        Action::Join { kept, other } => premises::join(book, *kept, *other, words, moment),
+        Action::Part { kept, other } => premises::part(book, *kept, *other, words, moment),
         Action::SetScope { .. }
         | Action::SetSky { .. }
         | Action::SetWindy { .. }
@@ -72,6 +75,7 @@ pub(crate) fn act(
         | Action::SetGone { .. }
         | Action::ToggleDefect { .. }
         | Action::SetExtent { .. }
+        | Action::ToggleAdvised { .. }
         | Action::AnswerQuestion { .. } => on_mark(book, action, words, moment),
         Action::StopNotSeen { visit, place, why } => {
             let count = stop_not_seen(book, *visit, place, *why, moment)?;
@@ -252,6 +256,15 @@ fn on_mark(
         } => (
             *visit,
             mark::set_extent(book, *visit, spot, defect, *extent, moment)?,
+            false,
+        ),
+        Action::ToggleAdvised {
+            visit,
+            spot,
+            remedy,
+        } => (
+            *visit,
+            mark::toggle_advised(book, *visit, spot, remedy, moment)?,
             false,
         ),
         Action::AnswerQuestion {

@@ -5,7 +5,7 @@ use crate::place::Place;
 use acts::walk::Spot;
 use serde::{Deserialize, Serialize};
 use trade::answer::Answer;
-use trade::catalogue::DefectKey;
+use trade::catalogue::{DefectKey, RemedyKey};
 use trade::ids::{NoteId, PhotoId, PropertyId, ReminderId, SlopeId, StructureId, VisitId};
 use trade::mark::{Extent, NotSeen, Rung, Seen};
 use trade::property::{Side, StructureKind};
@@ -37,6 +37,20 @@ pub enum Action {
         field: String,
         /// What stands in it.
         text: String,
+    },
+    /// Join a property that turned out to be the same place.
+    Join {
+        /// The one that leads from then on.
+        kept: PropertyId,
+        /// The other.
+        other: PropertyId,
+    },
+    /// Part two that were joined by mistake.
+    Part {
+        /// The one that leads.
+        kept: PropertyId,
+        /// The one that goes its own way again.
+        other: PropertyId,
     },
     /// Choose the scope.
     SetScope {
@@ -162,6 +176,15 @@ pub enum Action {
         defect: DefectKey,
         /// How far.
         extent: Extent,
+    },
+    /// Advise a remedy, or no longer.
+    ToggleAdvised {
+        /// The visit.
+        visit: VisitId,
+        /// The part.
+        spot: Spot,
+        /// The remedy.
+        remedy: RemedyKey,
     },
     /// Answer a question on the spot.
     AnswerQuestion {

@@ -4,7 +4,7 @@ use crate::action::Action;
 use crate::form::FormOf;
 use acts::walk::Spot;
 use serde::{Deserialize, Serialize};
-use trade::ids::{PhotoId, VisitId};
+use trade::ids::{OutcomeId, PhotoId, PropertyId, VisitId};
 use trade::mark::{Condition, Rung};
 
 /// The picture of a condition: a small ladder.
@@ -120,6 +120,13 @@ pub enum FieldKind {
     Phone,
     /// A day.
     Day,
+    /// One line that the phone can fill with degrees north and east.
+    Position {
+        /// What the button says that fills it.
+        here: String,
+        /// What to say where the phone does not know where it is.
+        failed: String,
+    },
     /// One of several.
     OneOf {
         /// The choices.
@@ -169,10 +176,33 @@ pub struct Shutter {
     pub label: String,
     /// What sends the picture off where it does not go by itself.
     pub keep: String,
-    /// The visit the picture belongs to.
-    pub visit: VisitId,
-    /// The part it lands on; `None` is the tray.
-    pub spot: Option<Spot>,
+    /// What the picture lands on.
+    pub onto: Onto,
+}
+
+/// What a picture lands on.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", tag = "onto")]
+pub enum Onto {
+    /// A part, on a visit that is open.
+    Part {
+        /// The visit.
+        visit: VisitId,
+        /// The part.
+        spot: Spot,
+    },
+    /// The tray.
+    Tray {
+        /// The visit.
+        visit: VisitId,
+    },
+    /// The finished work.
+    Outcome {
+        /// The property.
+        property: PropertyId,
+        /// What came of the letter.
+        outcome: OutcomeId,
+    },
 }
 
 /// A picture to show.

@@ -2,7 +2,7 @@
 
 use acts::walk::Spot;
 use serde::{Deserialize, Serialize};
-use trade::ids::{MarkId, PhotoId, PropertyId, StructureId, VisitId};
+use trade::ids::{MarkId, PersonId, PhotoId, PropertyId, StructureId, VisitId};
 
 /// What a form is for.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -12,10 +12,54 @@ pub enum FormOf {
     Find,
     /// Add a property.
     AddProperty,
+    /// The address as it is spelled now.
+    Address {
+        /// The property.
+        property: PropertyId,
+    },
+    /// Another address of the same place.
+    AlsoAt {
+        /// The property.
+        property: PropertyId,
+    },
+    /// What holds of the place on every visit.
+    About {
+        /// The property.
+        property: PropertyId,
+    },
+    /// A person.
+    Person {
+        /// The property.
+        property: PropertyId,
+        /// Who; `None` adds one.
+        person: Option<PersonId>,
+    },
+    /// A structure's name, and whether it still stands.
+    Structure {
+        /// The property.
+        property: PropertyId,
+        /// The structure.
+        structure: StructureId,
+    },
+    /// Find the same place under another address.
+    SamePlace {
+        /// The property.
+        property: PropertyId,
+    },
+    /// Destroy all words and pictures of a place.
+    Erase {
+        /// The property.
+        property: PropertyId,
+    },
     /// Open a visit: what they ask, how much to look at.
     OpenVisit {
         /// The property.
         property: PropertyId,
+    },
+    /// How warm it is: tabs are not lifted when they are too cold or too hot to bend.
+    Temperature {
+        /// The visit.
+        visit: VisitId,
     },
     /// Keep words in the tray, or on a part.
     Say {

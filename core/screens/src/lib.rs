@@ -19,7 +19,7 @@ mod show;
 
 pub use act::Next;
 pub use action::Action;
-pub use block::{Button, Choice, Field, FieldKind, Form, Ladder, Picture, Row, Shutter};
+pub use block::{Button, Choice, Field, FieldKind, Form, Ladder, Onto, Picture, Row, Shutter};
 pub use form::FormOf;
 pub use place::{Place, PlaceError};
 pub use screens::{Screens, Trouble};
@@ -29,12 +29,13 @@ pub use show::{
     doorstep::{Asked, Doorstep, LOOK_FIRST, Then},
     letter::{Letter, Sent},
     mark::{DefectRow, Mark, QuestionRow},
-    outcome::Outcome,
+    outcome::{Outcome, Told},
+    property::{Property, Twin},
     reminders::Reminders,
     safety::{CheckRow, Safety},
     settings::Settings,
     then_and_now::{Changed, ThenAndNow},
     tray::{Loose, Tray},
-    verdict::{RefusedBlock, StepBlock, Verdict},
+    verdict::{RefusedBlock, StepBlock, Verdict, WHY_FIRST},
     walk::{Here, SpotRow, StopRow, Walk},
 };

@@ -21,6 +21,13 @@ pub enum Place {
         /// The property.
         property: PropertyId,
     },
+    /// What stands there, who lives there, what else it is called.
+    Property {
+        /// The property.
+        property: PropertyId,
+        /// What was typed to find the same place under another address.
+        like: String,
+    },
     /// May he climb at all.
     Safety {
         /// The visit.
@@ -97,6 +104,12 @@ impl fmt::Display for Place {
             Self::Arrive { find } if find.is_empty() => f.write_str("/"),
             Self::Arrive { find } => write!(f, "/?find={}", escaped(find)),
             Self::Doorstep { property } => write!(f, "/doorstep/{property}"),
+            Self::Property { property, like } if like.is_empty() => {
+                write!(f, "/property/{property}")
+            }
+            Self::Property { property, like } => {
+                write!(f, "/property/{property}?like={}", escaped(like))
+            }
             Self::Safety { visit } => write!(f, "/safety/{visit}"),
             Self::Walk {
                 visit,
@@ -167,6 +180,10 @@ fn read(steps: &[&str], query: &str) -> Option<Place> {
         },
         ["doorstep", property] => Place::Doorstep {
             property: property.parse().ok()?,
+        },
+        ["property", property] => Place::Property {
+            property: property.parse().ok()?,
+            like: asked(query, "like").unwrap_or_default(),
         },
         ["safety", visit] => Place::Safety {
             visit: visit.parse().ok()?,
@@ -303,6 +320,10 @@ mod tests {
             ".{0,24}".prop_map(|find| Place::Arrive { find }),
             id().prop_map(|id| Place::Doorstep {
                 property: id.into()
+            }),
+            (id(), ".{0,24}").prop_map(|(property, like)| Place::Property {
+                property: property.into(),
+                like
             }),
             (id(), spot, proptest::option::of(0..6_usize)).prop_map(|(visit, spot, family)| {
                 Place::Mark {

@@ -1,13 +1,13 @@
 //! The door of this room: show a place, carry out an action, take a picture in.
 
 use crate::action::Action;
-use crate::block::Shutter;
+use crate::block::{Onto, Shutter};
 use crate::place::Place;
 use crate::show::doorstep::Doorstep;
 use crate::show::{self, Screen};
 use crate::{Next, act};
 use acts::settings::Going;
-use acts::{ActError, Book, Moment, tray};
+use acts::{ActError, Book, Moment, outcome, tray};
 use trade::ids::{LetterId, PhotoId, PropertyId};
 use trade::visit::Request;
 use trade::words::{Said, Words};
@@ -103,13 +103,15 @@ impl Screens {
         moment: Moment,
     ) -> Result<PhotoId, Trouble> {
         let words = self.context(moment)?.words;
-        tray::shoot(
-            &mut self.book,
-            shutter.visit,
-            shutter.spot.as_ref(),
-            bytes,
-            moment,
-        )
+        match &shutter.onto {
+            Onto::Part { visit, spot } => {
+                tray::shoot(&mut self.book, *visit, Some(spot), bytes, moment)
+            }
+            Onto::Tray { visit } => tray::shoot(&mut self.book, *visit, None, bytes, moment),
+            Onto::Outcome { property, outcome } => {
+                outcome::shoot(&mut self.book, *property, *outcome, bytes, moment)
+            }
+        }
         .map_err(|error| trouble(words, &error))
     }
 

@@ -32,6 +32,30 @@ pub struct Position {
     pub longitude: f64,
 }
 
+impl Position {
+    /// Whether there is such a place.
+    pub fn is_on_earth(self) -> bool {
+        self.latitude.abs() <= 90.0 && self.longitude.abs() <= 180.0
+    }
+
+    /// Reads degrees north and east: `41.2412, -96.0113`. `None` where it is no place on the earth.
+    pub fn read(text: &str) -> Option<Self> {
+        let (latitude, longitude) = text.split_once(',')?;
+        let position = Self {
+            latitude: latitude.trim().parse().ok()?,
+            longitude: longitude.trim().parse().ok()?,
+        };
+        position.is_on_earth().then_some(position)
+    }
+}
+
+impl std::fmt::Display for Position {
+    /// To the sixth place, a tenth of a metre.
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{:.6}, {:.6}", self.latitude, self.longitude)
+    }
+}
+
 /// What somebody is to a property.
 #[derive(JsonSchema, Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]

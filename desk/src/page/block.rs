@@ -89,6 +89,11 @@ fn field(field: &Field, form: &str) -> Markup {
                 },
                 FieldKind::Line => input id=(id) name=(field.name) type="text" value=(field.value) autocomplete="off";,
                 FieldKind::Phone => input id=(id) name=(field.name) type="tel" value=(field.value) autocomplete="off";,
+                FieldKind::Position { here, failed } => {
+                    input id=(id) name=(field.name) type="text" value=(field.value) autocomplete="off";
+                    button type="button" class="btn here" data-here=(id) data-failed=(failed) hidden { (here) }
+                    span class="note" role="status" {}
+                },
                 FieldKind::Day => input id=(id) name=(field.name) type="date" value=(field.value);,
             }
         }

@@ -25,8 +25,8 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Letter) -> Markup {
         }
         h2 { (state.preview_title) }
         dl class="lines" {
-            @for row in &state.preview {
-                div { dt { (row.title) } dd { (row.says) } }
+            @for (question, says) in &state.preview {
+                div { dt { (question) } @for line in says { dd { (line) } } }
             }
         }
     };

@@ -71,6 +71,14 @@ fn named(frame: &Frame<'_>, row: &DefectRow) -> Markup {
                 @for one in &row.extents { (block::button(frame, one, "")) }
                 (block::button(frame, &row.remove, ""))
             }
+            @if !row.advise.is_empty() {
+                details class="fold" {
+                    summary class="btn" { span class="label" { (row.advise_title) } }
+                    div class="likely" {
+                        @for one in &row.advise { (block::button(frame, one, "wide")) }
+                    }
+                }
+            }
         }
     }
 }

@@ -9,6 +9,7 @@ mod layout;
 mod letter;
 mod mark;
 mod outcome;
+mod property;
 mod reminders;
 mod safety;
 mod server;
@@ -43,6 +44,7 @@ pub(crate) fn draw(frame: &Frame<'_>, screen: &Screen) -> Markup {
     match screen {
         Screen::Arrive(state) => arrive::draw(frame, state),
         Screen::Doorstep(state) => doorstep::draw(frame, state),
+        Screen::Property(state) => property::draw(frame, state),
         Screen::Safety(state) => safety::draw(frame, state),
         Screen::Walk(state) => walk::draw(frame, state),
         Screen::Mark(state) => mark::draw(frame, state),

@@ -2,13 +2,13 @@
 
 use super::{Frame, block, layout};
 use maud::{Markup, html};
-use screens::Outcome;
+use screens::{Outcome, Told};
 
 pub(crate) fn draw(frame: &Frame<'_>, state: &Outcome) -> Markup {
     let body = html! {
         h2 { (state.record.title) }
         (block::form(frame, &state.record, "fields"))
-        @if !state.told.is_empty() { (block::rows(&state.told)) }
+        @for told in &state.told { (one(frame, told)) }
         h2 { (state.reminders_title) }
         @for (row, done) in &state.reminders {
             div class="spot" {
@@ -21,4 +21,16 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Outcome) -> Markup {
     let hand = html! { (block::button(frame, &state.back, "")) };
     let head = layout::heading(&state.under, &state.title);
     layout::page(frame, &state.title, "outcome", &head, &body, &hand)
+}
+
+fn one(frame: &Frame<'_>, told: &Told) -> Markup {
+    html! {
+        section class="told" {
+            (block::rows(std::slice::from_ref(&told.row)))
+            @if !told.pictures.is_empty() {
+                div class="pictures" { @for one in &told.pictures { (block::picture(one)) } }
+            }
+            @if let Some(shutter) = &told.shutter { (block::shutter(frame, shutter)) }
+        }
+    }
 }

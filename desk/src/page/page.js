@@ -23,6 +23,22 @@ for (const form of document.querySelectorAll("form[data-form]")) {
   form.addEventListener("submit", () => clearTimeout(waiting));
 }
 
+// Where the phone stands, into the field beside the button; a search goes off at once.
+for (const button of document.querySelectorAll("button[data-here]")) {
+  if (!navigator.geolocation) continue;
+  button.hidden = false;
+  const says = button.nextElementSibling;
+  button.addEventListener("click", () => {
+    says.textContent = "";
+    navigator.geolocation.getCurrentPosition(({ coords }) => {
+      const field = document.getElementById(button.dataset.here);
+      field.value = `${coords.latitude.toFixed(6)}, ${coords.longitude.toFixed(6)}`;
+      field.dispatchEvent(new Event("input", { bubbles: true }));
+      if (field.form.classList.contains("search")) field.form.requestSubmit();
+    }, () => { says.textContent = button.dataset.failed; }, { enableHighAccuracy: true, timeout: 15000 });
+  });
+}
+
 // After a tap the same page comes back: at the height where it was, unless the tap opened something at its top.
 addEventListener("submit", (event) => {
   if (event.target.closest(".likely")) return;

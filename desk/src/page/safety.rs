@@ -18,6 +18,7 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Safety) -> Markup {
         div class="choices" {
             @for one in &state.sky { (block::button(frame, one, "")) }
         }
+        (block::folded(frame, &state.temperature))
         h2 { (state.reach_title) }
         @for reach in &state.reach {
             h3 { (reach.structure) }

@@ -2,7 +2,7 @@
 
 use super::{Frame, block, layout};
 use maud::{Markup, html};
-use screens::Verdict;
+use screens::{StepBlock, Verdict, WHY_FIRST};
 
 pub(crate) fn draw(frame: &Frame<'_>, state: &Verdict) -> Markup {
     let body = html! {
@@ -19,7 +19,7 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Verdict) -> Markup {
                 @if !step.tasks.is_empty() {
                     ul class="tasks" { @for task in &step.tasks { li { (task) } } }
                 }
-                (why(&step.why))
+                (first_and_more(step))
             }
         }
         @for refused in &state.refused {
@@ -60,6 +60,19 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Verdict) -> Markup {
     };
     let head = layout::heading(&state.under, &state.title);
     layout::page(frame, &state.title, "verdict", &head, &body, &hand)
+}
+
+fn first_and_more(step: &StepBlock) -> Markup {
+    let (first, more) = step.why.split_at(step.why.len().min(WHY_FIRST));
+    html! {
+        (why(first))
+        @if let Some(title) = &step.why_more {
+            details class="fold" {
+                summary class="btn" { span class="label" { (title) } }
+                (why(more))
+            }
+        }
+    }
 }
 
 fn why(reasons: &[(String, String)]) -> Markup {

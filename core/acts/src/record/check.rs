@@ -5,6 +5,7 @@ use super::file::{
     VisitPart, WorkPart,
 };
 use super::problem::{Problem, Wrong};
+use crate::mark;
 use jiff::civil::Date;
 use std::collections::BTreeSet;
 use trade::catalogue::{Catalogue, Kind};
@@ -12,7 +13,6 @@ use trade::mark::{Rung, Seen};
 use trade::property::Address;
 use trade::stack::LayerIs;
 use trade::units::Length;
-use trade::verdict::Question;
 use trade::visit::Reach;
 
 /// A record before this year is a slip of the pen.
@@ -24,33 +24,22 @@ const OLDEST_HOUSE: i16 = 1600;
 pub fn check(file: &VisitFile, today: Date) -> Vec<Problem> {
     let mut found = Found(Vec::new());
     if file.ladderbook_visit != VERSION {
-        found.say(
-            "/ladderbook-visit",
-            Wrong::UnknownVersion,
-            format!(
-                "this program reads version {VERSION}, the file says {}",
-                file.ladderbook_visit
-            ),
+        found.add(
+            Problem::new("/ladderbook-visit", Wrong::UnknownVersion)
+                .with("known", VERSION)
+                .with("found", file.ladderbook_visit),
         );
     }
     found.property(&file.property, today);
     found.visit(&file.visit, today);
     if file.structures.is_empty() {
-        found.say(
-            "/structures",
-            Wrong::NoStructure,
-            "name at least one structure",
-        );
+        found.say("/structures", Wrong::NoStructure);
     }
     let mut seen = BTreeSet::new();
     for (at, structure) in file.structures.iter().enumerate() {
         let place = format!("/structures/{at}");
         if !seen.insert((structure.kind, structure.name.clone())) {
-            found.say(
-                &place,
-                Wrong::StructureTwice,
-                "a structure of this kind and name is there already; give one of them a name",
-            );
+            found.say(&place, Wrong::StructureTwice);
         }
         found.structure(structure, &place, file.visit.on);
     }
@@ -60,8 +49,12 @@ pub fn check(file: &VisitFile, today: Date) -> Vec<Problem> {
 struct Found(Vec<Problem>);
 
 impl Found {
-    fn say(&mut self, at: impl Into<String>, wrong: Wrong, reason: impl Into<String>) {
-        self.0.push(Problem::new(at, wrong, reason));
+    fn say(&mut self, at: impl Into<String>, wrong: Wrong) {
+        self.add(Problem::new(at, wrong));
+    }
+
+    fn add(&mut self, problem: Problem) {
+        self.0.push(problem);
     }
 
     fn property(&mut self, property: &PropertyPart, today: Date) {
@@ -71,27 +64,23 @@ impl Found {
             let place = format!("/property/also/{at}");
             self.address(also, &place);
             if seen.contains(&also) {
-                self.say(place, Wrong::AddressTwice, "this address is there already");
+                self.say(place, Wrong::AddressTwice);
             }
             seen.push(also);
         }
         if let Some(position) = property.position {
             let on_earth = position.latitude.abs() <= 90.0 && position.longitude.abs() <= 180.0;
             if !on_earth {
-                self.say(
-                    "/property/position",
-                    Wrong::PositionOffTheEarth,
-                    "latitude lies between -90 and 90, longitude between -180 and 180",
-                );
+                self.say("/property/position", Wrong::PositionOffTheEarth);
             }
         }
         if let Some(built) = property.built
             && !(OLDEST_HOUSE..=today.year()).contains(&built)
         {
-            self.say(
-                "/property/built",
-                Wrong::YearCannotBe,
-                format!("the year lies between {OLDEST_HOUSE} and {}", today.year()),
+            self.add(
+                Problem::new("/property/built", Wrong::YearCannotBe)
+                    .with("first", OLDEST_HOUSE.to_string())
+                    .with("last", today.year().to_string()),
             );
         }
         for (at, person) in property.people.iter().enumerate() {
@@ -101,77 +90,47 @@ impl Found {
 
     fn address(&mut self, address: &Address, at: &str) {
         if !address.line.chars().any(char::is_alphanumeric) {
-            self.say(
-                format!("{at}/line"),
-                Wrong::NoAddress,
-                "write the house number and the street",
-            );
+            self.say(format!("{at}/line"), Wrong::NoAddress);
         }
     }
 
     fn person(&mut self, person: &PersonPart, at: &str) {
         if person.name.trim().is_empty() && person.phones.is_empty() {
-            self.say(
-                format!("{at}/name"),
-                Wrong::NobodyNamed,
-                "give a name or a telephone number",
-            );
+            self.say(format!("{at}/name"), Wrong::NobodyNamed);
         }
         for (n, phone) in person.phones.iter().enumerate() {
             if phone.chars().filter(char::is_ascii_digit).count() < 7 {
-                self.say(
-                    format!("{at}/phones/{n}"),
-                    Wrong::NotAPhone,
-                    "a telephone number has at least seven digits",
-                );
+                self.say(format!("{at}/phones/{n}"), Wrong::NotAPhone);
             }
         }
         if let Some(email) = &person.email
             && !email.contains('@')
         {
-            self.say(
-                format!("{at}/email"),
-                Wrong::NotAMail,
-                "a mail address has an @",
-            );
+            self.say(format!("{at}/email"), Wrong::NotAMail);
         }
     }
 
     fn visit(&mut self, visit: &VisitPart, today: Date) {
         if visit.by.trim().is_empty() {
-            self.say("/visit/by", Wrong::NoVisitor, "say who came");
+            self.say("/visit/by", Wrong::NoVisitor);
         }
         if visit.on > today {
-            self.say(
-                "/visit/on",
-                Wrong::DayAhead,
-                format!("the day lies ahead of today, {today}"),
-            );
+            self.add(Problem::new("/visit/on", Wrong::DayAhead).with("today", today));
         }
         if visit.on.year() < OLDEST_YEAR {
-            self.say(
-                "/visit/on",
-                Wrong::DayTooOld,
-                format!("no visit is older than {OLDEST_YEAR}"),
+            self.add(
+                Problem::new("/visit/on", Wrong::DayTooOld).with("year", OLDEST_YEAR.to_string()),
             );
         }
         if let Some(celsius) = visit.weather.celsius
             && !(-50..=60).contains(&celsius)
         {
-            self.say(
-                "/visit/weather/celsius",
-                Wrong::TemperatureCannotBe,
-                "air lies between -50 and 60 degrees Celsius; was it written in Fahrenheit?",
-            );
+            self.say("/visit/weather/celsius", Wrong::TemperatureCannotBe);
         }
         let mut answered = BTreeSet::new();
         for (at, answer) in visit.safety.iter().enumerate() {
             if !answered.insert(answer.check) {
-                self.say(
-                    format!("/visit/safety/{at}"),
-                    Wrong::SafetyTwice,
-                    "this safety question is answered already",
-                );
+                self.say(format!("/visit/safety/{at}"), Wrong::SafetyTwice);
             }
         }
         for (at, ask) in visit.request.asks.iter().enumerate() {
@@ -189,18 +148,10 @@ impl Found {
         for (n, slope) in structure.slopes.iter().enumerate() {
             let place = format!("{at}/slopes/{n}");
             if !slope.letter.is_ascii_uppercase() {
-                self.say(
-                    format!("{place}/letter"),
-                    Wrong::NotASlopeLetter,
-                    "a slope bears a capital letter from A to Z",
-                );
+                self.say(format!("{place}/letter"), Wrong::NotASlopeLetter);
             }
             if !letters.insert(slope.letter) {
-                self.say(
-                    format!("{place}/letter"),
-                    Wrong::SlopeTwice,
-                    "a slope with this letter is there already",
-                );
+                self.say(format!("{place}/letter"), Wrong::SlopeTwice);
             }
             self.works(&slope.work, &place, on);
         }
@@ -211,11 +162,7 @@ impl Found {
         for (n, part) in structure.parts.iter().enumerate() {
             let place = format!("{at}/parts/{n}");
             if !parts.insert((&part.kind, part.slope, &part.which)) {
-                self.say(
-                    &place,
-                    Wrong::PartTwice,
-                    "this part is there already; say which one in \"which\"",
-                );
+                self.say(&place, Wrong::PartTwice);
             }
             self.part(part, &place, structure.reached, &letters, on);
         }
@@ -225,18 +172,10 @@ impl Found {
     fn stack(&mut self, stack: &StackPart, at: &str, letters: &BTreeSet<char>) {
         self.slope(stack.slope, &format!("{at}/slope"), letters);
         if stack.layers.is_empty() && stack.butts.is_empty() {
-            self.say(
-                at,
-                Wrong::NothingRead,
-                "give the layers from the top down, or the butt lines at the edge",
-            );
+            self.say(at, Wrong::NothingRead);
         }
         if !stack.butts.is_empty() && stack.exposure.is_none() {
-            self.say(
-                format!("{at}/exposure"),
-                Wrong::ExposureMissing,
-                "butt lines need the exposure of the top layer",
-            );
+            self.say(format!("{at}/exposure"), Wrong::ExposureMissing);
         }
         for (n, butt) in stack.butts.iter().enumerate() {
             if *butt < Length::ZERO {
@@ -256,11 +195,7 @@ impl Found {
         if let Some(deck) = deck
             && deck + 1 != layers.len()
         {
-            self.say(
-                format!("{at}/layers/{}", deck + 1),
-                Wrong::UnderTheDeck,
-                "layers are named from the top down; nothing lies under the deck",
-            );
+            self.say(format!("{at}/layers/{}", deck + 1), Wrong::UnderTheDeck);
         }
         for (n, layer) in layers.iter().enumerate() {
             if layer
@@ -273,36 +208,24 @@ impl Found {
     }
 
     fn length(&mut self, at: &str) {
-        self.say(at, Wrong::LengthCannotBe, "a length is more than nothing");
+        self.say(at, Wrong::LengthCannotBe);
     }
 
     fn slope(&mut self, slope: Option<char>, at: &str, letters: &BTreeSet<char>) {
         if let Some(letter) = slope
             && !letters.contains(&letter)
         {
-            self.say(
-                at,
-                Wrong::NoSuchSlope,
-                format!("this structure names no slope {letter} under \"slopes\""),
-            );
+            self.add(Problem::new(at, Wrong::NoSuchSlope).with("letter", letter.to_string()));
         }
     }
 
     fn unknown_kind(&mut self, at: &str, kind: &str) {
-        self.say(
-            at,
-            Wrong::UnknownKind,
-            format!("\"{kind}\" is no kind of part in the catalogue; `ladderbook schema --keys` lists them"),
-        );
+        self.add(Problem::new(at, Wrong::UnknownKind).with("kind", kind));
     }
 
     fn remedy(&mut self, at: &str, remedy: &trade::catalogue::RemedyKey) {
         if Catalogue::standard().remedy(remedy).is_none() {
-            self.say(
-                at,
-                Wrong::UnknownRemedy,
-                format!("\"{remedy}\" is no remedy in the catalogue; `ladderbook schema --keys` lists them"),
-            );
+            self.add(Problem::new(at, Wrong::UnknownRemedy).with("remedy", remedy.to_string()));
         }
     }
 
@@ -319,11 +242,7 @@ impl Found {
             None => self.unknown_kind(&format!("{at}/kind"), &part.kind.0),
             Some(kind) => {
                 if kind.on_slope && part.slope.is_none() {
-                    self.say(
-                        format!("{at}/slope"),
-                        Wrong::SlopeNeeded,
-                        "this kind of part lies on one slope; name its letter",
-                    );
+                    self.say(format!("{at}/slope"), Wrong::SlopeNeeded);
                 }
                 self.defects(part, at, kind);
                 self.answers(part, at, kind);
@@ -336,11 +255,7 @@ impl Found {
         }
         for (n, photo) in part.photos.iter().enumerate() {
             if leaves_folder(&photo.file) {
-                self.say(
-                    format!("{at}/photos/{n}/file"),
-                    Wrong::PictureElsewhere,
-                    "name the picture relative to the visit file, in its folder or below",
-                );
+                self.say(format!("{at}/photos/{n}/file"), Wrong::PictureElsewhere);
             }
         }
         self.works(&part.work, at, on);
@@ -351,65 +266,33 @@ impl Found {
             + usize::from(part.not_seen.is_some())
             + usize::from(part.gone);
         match given {
-            0 => self.say(
-                at,
-                Wrong::NoCondition,
-                "give a \"rung\", or say why it was \"not-seen\", or that it is \"gone\"",
-            ),
+            0 => self.say(at, Wrong::NoCondition),
             1 => {}
-            _ => self.say(
-                at,
-                Wrong::TwoConditions,
-                "a part has one of \"rung\", \"not-seen\" and \"gone\"",
-            ),
+            _ => self.say(at, Wrong::TwoConditions),
         }
         match (part.rung, part.seen) {
-            (Some(_), None) => self.say(
-                format!("{at}/seen"),
-                Wrong::HowSeenMissing,
-                "say how it was seen: touched, near, zoomed, afar, told or inferred",
-            ),
-            (None, Some(_)) => self.say(
-                format!("{at}/seen"),
-                Wrong::SeenWithoutRung,
-                "what was not seen was not seen in any way; give a rung or leave \"seen\" out",
-            ),
+            (Some(_), None) => self.say(format!("{at}/seen"), Wrong::HowSeenMissing),
+            (None, Some(_)) => self.say(format!("{at}/seen"), Wrong::SeenWithoutRung),
             (Some(_), Some(seen)) => self.reach(at, seen, reached),
             (None, None) => {}
         }
         let findings =
             !part.defects.is_empty() || !part.answers.is_empty() || !part.measures.is_empty();
         if part.rung.is_none() && findings {
-            self.say(
-                at,
-                Wrong::FindingsUnseen,
-                "a part without a rung has no defects, answers or measures",
-            );
+            self.say(at, Wrong::FindingsUnseen);
         }
         if part.rung == Some(Rung::Sound) && !part.defects.is_empty() {
-            self.say(
-                format!("{at}/rung"),
-                Wrong::SoundWithDefect,
-                "a sound part has no defect; leave the defect out or lower the rung",
-            );
+            self.say(format!("{at}/rung"), Wrong::SoundWithDefect);
         }
     }
 
     fn reach(&mut self, at: &str, seen: Seen, reached: Reach) {
         let bodily = matches!(seen, Seen::Touched | Seen::Near | Seen::Zoomed | Seen::Afar);
         if reached == Reach::NotReached && bodily {
-            self.say(
-                format!("{at}/seen"),
-                Wrong::SeenButNotReached,
-                "the structure was not reached, so nothing on it was seen; correct \"reached\" or say who told it",
-            );
+            self.say(format!("{at}/seen"), Wrong::SeenButNotReached);
         }
         if reached == Reach::Ground && matches!(seen, Seen::Touched | Seen::Near) {
-            self.say(
-                format!("{at}/seen"),
-                Wrong::SeenNearerThanReached,
-                "from the ground a part is seen \"afar\" or \"zoomed\"",
-            );
+            self.say(format!("{at}/seen"), Wrong::SeenNearerThanReached);
         }
     }
 
@@ -418,21 +301,17 @@ impl Found {
         for (n, seen) in part.defects.iter().enumerate() {
             let place = format!("{at}/defects/{n}/defect");
             if !named.insert(&seen.defect) {
-                self.say(&place, Wrong::DefectTwice, "this defect is named already");
+                self.say(&place, Wrong::DefectTwice);
             }
             match Catalogue::standard().defect(&seen.defect) {
-                None => self.say(
-                    place,
-                    Wrong::UnknownDefect,
-                    format!(
-                        "\"{}\" is no defect in the catalogue; `ladderbook schema --keys` lists them",
-                        seen.defect
-                    ),
+                None => self.add(
+                    Problem::new(place, Wrong::UnknownDefect)
+                        .with("defect", seen.defect.to_string()),
                 ),
-                Some(defect) if !defect.parts.contains(&kind.key) => self.say(
-                    place,
-                    Wrong::DefectOfOtherPart,
-                    format!("\"{}\" is not found on a part of kind \"{}\"", defect.key, kind.key),
+                Some(defect) if !defect.parts.contains(&kind.key) => self.add(
+                    Problem::new(place, Wrong::DefectOfOtherPart)
+                        .with("defect", defect.key.to_string())
+                        .with("kind", kind.key.to_string()),
                 ),
                 Some(_) => {}
             }
@@ -444,20 +323,12 @@ impl Found {
         for (n, answered) in part.answers.iter().enumerate() {
             let place = format!("{at}/answers/{n}/question");
             if !given.insert(answered.question) {
-                self.say(
-                    &place,
-                    Wrong::AnswerTwice,
-                    "this question is answered already",
-                );
+                self.say(&place, Wrong::AnswerTwice);
             }
-            if !kind.asks.contains(&answered.question) && !is_the_makers(answered.question, kind) {
-                self.say(
-                    place,
-                    Wrong::QuestionOfOtherPart,
-                    format!(
-                        "a part of kind \"{}\" does not answer this question",
-                        kind.key
-                    ),
+            if !mark::asked_of(kind).any(|question| question == answered.question) {
+                self.add(
+                    Problem::new(place, Wrong::QuestionOfOtherPart)
+                        .with("kind", kind.key.to_string()),
                 );
             }
         }
@@ -471,7 +342,7 @@ impl Found {
                 self.length(&format!("{place}/value"));
             }
             if measured.contains(&measure.of) {
-                self.say(place, Wrong::MeasureTwice, "this is measured already");
+                self.say(place, Wrong::MeasureTwice);
             }
             measured.push(measure.of);
         }
@@ -484,26 +355,13 @@ impl Found {
                 self.remedy(&format!("{place}/remedy"), remedy);
             }
             if work.remedy.is_some() == work.did.is_some() {
-                self.say(
-                    &place,
-                    Wrong::WorkUnclear,
-                    "give either the \"remedy\" or what was \"did\", not both",
-                );
+                self.say(&place, Wrong::WorkUnclear);
             }
             if work.when > on {
-                self.say(
-                    format!("{place}/when"),
-                    Wrong::WorkAhead,
-                    "work that was found on this visit was done before it",
-                );
+                self.say(format!("{place}/when"), Wrong::WorkAhead);
             }
         }
     }
-}
-
-/// What the maker of a new covering says is learned at no part of a roof; it is written down with the covering that it would lie over.
-fn is_the_makers(question: Question, kind: &Kind) -> bool {
-    question == Question::MakerRefuses && kind.key.as_str() == "covering"
 }
 
 /// Whether a file name leads out of the folder that the visit file lies in.

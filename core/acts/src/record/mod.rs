@@ -3,23 +3,25 @@
 mod check;
 pub mod file;
 mod problem;
+mod shape;
 mod write;
 
 pub use check::check;
-pub use problem::{Problem, Wrong};
+pub use problem::{At, Problem, Told, Wrong};
 
 use crate::{ActError, Moment};
 use book::Book;
 use file::VisitFile;
 use trade::ids::{PropertyId, VisitId};
+use trade::words::Said;
 
 /// Where the pictures of a visit file come from.
 pub trait PictureFiles {
     /// The bytes of a file named in the visit file, or what is wrong with it.
     ///
     /// # Errors
-    /// What the system says, in words.
-    fn read(&self, name: &str) -> Result<Vec<u8>, String>;
+    /// Why it cannot be read, as half a sentence: [`book::system`].
+    fn read(&self, name: &str) -> Result<Vec<u8>, Said>;
 }
 
 /// What a visit file came to.
@@ -61,14 +63,10 @@ impl From<book::BookError> for NotTaken {
 pub fn read(json: &str) -> Result<VisitFile, NotTaken> {
     let mut reader = serde_json::Deserializer::from_str(json);
     let file: VisitFile = serde_path_to_error::deserialize(&mut reader)
-        .map_err(|error| NotTaken::Problems(vec![Problem::unreadable(&error)]))?;
-    reader.end().map_err(|error| {
-        NotTaken::Problems(vec![Problem::new(
-            format!("line {}, column {}", error.line(), error.column()),
-            Wrong::NotOfTheShape,
-            error.to_string(),
-        )])
-    })?;
+        .map_err(|error| NotTaken::Problems(vec![Problem::unreadable(json, &error)]))?;
+    reader
+        .end()
+        .map_err(|error| NotTaken::Problems(vec![Problem::no_json(&error)]))?;
     Ok(file)
 }
 

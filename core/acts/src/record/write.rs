@@ -38,18 +38,10 @@ pub(super) fn against_the_book(file: &VisitFile, known: Option<&History>) -> Vec
     };
     let mut problems = Vec::new();
     if history.visits.iter().any(|visit| visit.on == file.visit.on) {
-        problems.push(Problem::new(
-            "/visit/on",
-            Wrong::VisitTwice,
-            "a visit to this property on this day is in the book already",
-        ));
+        problems.push(Problem::new("/visit/on", Wrong::VisitTwice));
     }
     if history.visits.iter().any(|visit| visit.closed.is_none()) {
-        problems.push(Problem::new(
-            "/visit",
-            Wrong::VisitOpen,
-            "a visit to this property is still open in the book; close it first",
-        ));
+        problems.push(Problem::new("/visit", Wrong::VisitOpen));
     }
     problems
 }
@@ -65,19 +57,19 @@ pub(super) fn pictures(
         for (p, part) in structure.parts.iter().enumerate() {
             for (n, photo) in part.photos.iter().enumerate() {
                 let at = format!("/structures/{s}/parts/{p}/photos/{n}/file");
-                if problems.iter().any(|problem| problem.at == at) {
+                if problems.iter().any(|problem| problem.is_at(&at)) {
                     continue;
                 }
                 match source.read(&photo.file) {
                     Ok(read) if book::is_picture(&read) => {
                         bytes.insert(photo.file.clone(), read);
                     }
-                    Ok(_) => problems.push(Problem::new(
-                        at,
-                        Wrong::NotAPicture,
-                        "this file is no picture that can be kept (JPEG, PNG or HEIC)",
-                    )),
-                    Err(why) => problems.push(Problem::new(at, Wrong::PictureUnreadable, why)),
+                    Ok(_) => problems.push(Problem::new(at, Wrong::NotAPicture)),
+                    Err(why) => problems.push(
+                        Problem::new(at, Wrong::PictureUnreadable)
+                            .with("file", photo.file.as_str())
+                            .with("why", why),
+                    ),
                 }
             }
         }

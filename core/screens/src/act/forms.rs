@@ -1,14 +1,13 @@
 //! Sending a form: what was typed becomes an act.
 
-use super::typed::{day, wrong};
-use super::{Next, going, on_roof};
+use super::typed::{celsius, day, wrong};
+use super::{Next, going, on_roof, premises};
 use crate::form::{FormOf, Typed};
 use crate::place::Place;
 use acts::visit::Opening;
 use acts::{ActError, Book, Moment, arrive, mark, outcome, tray, visit};
 use trade::catalogue::{KindKey, RemedyKey};
 use trade::ids::PropertyId;
-use trade::property::Address;
 use trade::units::Money;
 use trade::visit::{Ask, Request, Scope};
 use trade::words::Words;
@@ -46,9 +45,23 @@ fn filled(
                 "saved-property",
             ))
         }
+        FormOf::Address { .. }
+        | FormOf::AlsoAt { .. }
+        | FormOf::About { .. }
+        | FormOf::Person { .. }
+        | FormOf::Structure { .. }
+        | FormOf::SamePlace { .. }
+        | FormOf::Erase { .. } => premises::filled(book, form, typed, words, moment),
         FormOf::OpenVisit { property } => {
             let visit = visit::open(book, *property, opening(book, typed)?, moment)?;
             Ok(Next::saved(Place::Safety { visit }, words, "saved-visit"))
+        }
+        FormOf::Temperature { visit } => {
+            let celsius = celsius(typed, "degrees")?;
+            visit::change(book, *visit, moment, |visit| {
+                visit.weather.celsius = celsius
+            })?;
+            Ok(Next::saved(Place::Safety { visit: *visit }, words, "saved"))
         }
         FormOf::Say {
             visit,
@@ -125,12 +138,7 @@ fn filled(
 
 fn new_property(typed: &Typed<'_>) -> arrive::NewProperty {
     arrive::NewProperty {
-        address: Address {
-            line: typed.text("line").to_owned(),
-            town: typed.text("town").to_owned(),
-            region: typed.text("region").to_owned(),
-            postcode: typed.text("postcode").to_owned(),
-        },
+        address: premises::address(typed),
         owner: typed.text("owner").to_owned(),
         phone: typed.text("phone").to_owned(),
         position: None,

@@ -63,28 +63,42 @@ pub(super) fn layers(
     let covering: Covering = typed.choice("covering").unwrap_or(Covering::Unclear);
     let count: u8 = typed.text("count").parse().unwrap_or(0);
     let edge = edge(typed)?;
-    let mut stack_layers: Vec<Layer> = (0..count)
-        .map(|_| Layer {
-            is: LayerIs::Covering(covering),
-            colour: None,
-            thickness: None,
-        })
-        .collect();
-    if !stack_layers.is_empty() {
-        stack_layers.push(Layer {
-            is: LayerIs::Deck,
-            colour: None,
-            thickness: None,
-        });
-    }
     let reading = found::Reading {
         place: typed.text("where").to_owned(),
         rebuilt: typed.ticked("rebuilt"),
-        layers: stack_layers,
+        layers: stacked(covering, count, typed),
         edge,
         learned: typed.choice("learned").unwrap_or(Learned::RakeEdge),
     };
     found::layers(book, visit, spot, reading, moment)
+}
+
+/// The layers from the top down to the deck. Only the top one's colour can be seen from above.
+fn stacked(covering: Covering, count: u8, typed: &Typed<'_>) -> Vec<Layer> {
+    if count == 0 {
+        return Vec::new();
+    }
+    let plain = |is| Layer {
+        is,
+        colour: None,
+        thickness: None,
+    };
+    let colour = Some(typed.text("colour").to_owned()).filter(|colour| !colour.is_empty());
+    let between = match typed.text("between") {
+        "membrane" => Some(LayerIs::Membrane),
+        "sheathing" => Some(LayerIs::Sheathing),
+        _ => None,
+    };
+    let top = Layer {
+        colour,
+        ..plain(LayerIs::Covering(covering))
+    };
+    let older = (1..count).map(|_| plain(LayerIs::Covering(covering)));
+    std::iter::once(top)
+        .chain(between.map(plain))
+        .chain(older)
+        .chain(std::iter::once(plain(LayerIs::Deck)))
+        .collect()
 }
 
 /// Butt lines as typed: "2 in, 5 in, 7 in, 10 in".
@@ -120,6 +134,7 @@ pub(super) fn work(
         },
         by: typed.choice("by").unwrap_or(By::Unknown),
         when: day(typed, "when")?,
+        exact: typed.text("exact") != "no",
         evidence: typed.choice("evidence").unwrap_or(Evidence::Seen),
     };
     found::work(book, visit, spot, done, moment)

@@ -39,3 +39,26 @@ pub(super) fn count(typed: &Typed<'_>, field: &'static str) -> Result<u8, ActErr
         _ => Err(wrong(field, "wrong-count")),
     }
 }
+
+/// Degrees, Fahrenheit unless a C stands behind them: `85`, `85 F`, `-4 C`. `None` where nothing was typed.
+pub(super) fn celsius(typed: &Typed<'_>, field: &'static str) -> Result<Option<i16>, ActError> {
+    let text = typed.text(field).to_uppercase().replace('°', "");
+    if text.is_empty() {
+        return Ok(None);
+    }
+    let refused = || wrong(field, "wrong-degrees");
+    let degrees = |number: &str| number.trim().parse::<f64>().map_err(|_| refused());
+    let celsius = match text.strip_suffix('C') {
+        Some(number) => degrees(number)?,
+        None => (degrees(text.trim_end_matches('F'))? - 32.0) / 1.8,
+    };
+    // Colder or hotter than any weather station ever measured (WMO: -89.2 and 56.7 °C) is a slip of the thumb.
+    if !(-90.0..=57.0).contains(&celsius) {
+        return Err(refused());
+    }
+    #[allow(
+        clippy::cast_possible_truncation,
+        reason = "within 90 degrees of nothing"
+    )]
+    Ok(Some(celsius.round() as i16))
+}

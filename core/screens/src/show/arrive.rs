@@ -80,9 +80,17 @@ fn search(context: &Context<'_>, find: &str) -> Form {
             name: "find",
             label: context.text("arrive-find"),
             value: find.to_owned(),
-            kind: FieldKind::Line,
+            kind: here(context),
         }],
         submit: context.text("arrive-find-button"),
+    }
+}
+
+/// A line that the phone can fill with where it stands.
+pub(crate) fn here(context: &Context<'_>) -> FieldKind {
+    FieldKind::Position {
+        here: context.text("position-here"),
+        failed: context.text("position-failed"),
     }
 }
 

@@ -324,6 +324,15 @@ fn doors(context: &Context<'_>, history: &History) -> Vec<Button> {
         },
     ));
     doors.push(Button::new(
+        context.text("property-title"),
+        Action::Go {
+            to: Place::Property {
+                property: history.property.id,
+                like: String::new(),
+            },
+        },
+    ));
+    doors.push(Button::new(
         context.text("arrive-title"),
         Action::Go { to: Place::start() },
     ));

@@ -1,7 +1,7 @@
 //! Letter: what the owner gets.
 
 use crate::action::Action;
-use crate::block::{Button, Row};
+use crate::block::Button;
 use crate::place::Place;
 use crate::screens::Context;
 use acts::{ActError, letter, visit};
@@ -33,8 +33,8 @@ pub struct Letter {
     pub under: String,
     /// The heading.
     pub title: String,
-    /// What page one would say today.
-    pub preview: Vec<Row>,
+    /// What page one would say today: each question, and its answer in lines.
+    pub preview: Vec<(String, Vec<String>)>,
     /// The heading over it.
     pub preview_title: String,
     /// What must be done first, where the visit is still open.
@@ -64,15 +64,7 @@ pub(crate) fn show(context: &Context<'_>, visit: VisitId) -> Result<Letter, ActE
         under: history.property.address.line.clone(),
         title: context.text("letter-title"),
         preview_title: context.text("letter-preview"),
-        preview: acts::letter::page_one(&content)
-            .into_iter()
-            .map(|(title, says)| Row {
-                title,
-                says,
-                ladder: None,
-                action: None,
-            })
-            .collect(),
+        preview: acts::letter::page_one(&content),
         first: open.then(|| context.text("letter-close-first")),
         acts: if open {
             close(context, visit)

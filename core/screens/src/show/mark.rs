@@ -1,8 +1,9 @@
 //! Mark: one part. What it is like, by rung or by what you see.
 
+mod forms;
+
 use crate::action::Action;
-use crate::block::{Button, Choice, Field, FieldKind, Form, Ladder, Picture, Row, Shutter};
-use crate::form::{FormOf, value_of};
+use crate::block::{Button, Form, Ladder, Onto, Picture, Row, Shutter};
 use crate::name;
 use crate::place::Place;
 use crate::screens::Context;
@@ -10,15 +11,13 @@ use acts::walk::Spot;
 use acts::{ActError, likely, visit};
 use serde::Serialize;
 use trade::answer::Answer;
-use trade::catalogue::{Catalogue, Defect, DefectKey, Family, Kind, KindKey, RemedyKey};
+use trade::catalogue::{Catalogue, Defect, DefectKey, Effect, Family, Kind, KindKey};
 use trade::history::History;
-use trade::mark::{Condition, Extent, Mark as Record, MeasureOf, NotSeen, Rung, Seen};
-use trade::stack::{Covering, Learned};
-use trade::units::Got;
+use trade::mark::{Condition, DefectSeen, Extent, Mark as Record, NotSeen, Rung, Seen};
 use trade::verdict::Question;
 use trade::visit::Visit;
 use trade::words::Said;
-use trade::work::{By, Evidence, WorkOn};
+use trade::work::WorkOn;
 
 /// A defect that is named, and how far it reaches.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -31,6 +30,10 @@ pub struct DefectRow {
     pub photo: String,
     /// How far it reaches.
     pub extents: Vec<Button>,
+    /// Over the remedies.
+    pub advise_title: String,
+    /// The remedies that can be advised, each with what it does; where none is chosen, the cure is meant.
+    pub advise: Vec<Button>,
     /// Taking it off.
     pub remove: Button,
 }
@@ -142,8 +145,10 @@ pub(crate) fn show(
         shutter: Shutter {
             label: context.text("shutter"),
             keep: context.text("shutter-keep"),
-            visit: visit.id,
-            spot: Some(spot.clone()),
+            onto: Onto::Part {
+                visit: visit.id,
+                spot: spot.clone(),
+            },
         },
         back: Button::new(context.text("back-walk"), Action::Go { to: back }),
         undo: Button::new(
@@ -321,36 +326,69 @@ impl Page<'_> {
         record
             .defects
             .iter()
-            .map(|seen| {
-                let message = seen.defect.message();
-                DefectRow {
-                    name: self.context.text(&message),
-                    what: self.context.text(&format!("{message}.what")),
-                    photo: self.context.text(&format!("{message}.photo")),
-                    extents: [Extent::Spot, Extent::Several, Extent::Broad]
-                        .into_iter()
-                        .map(|extent| {
-                            Button::new(
-                                self.context.text(extent.key()),
-                                Action::SetExtent {
-                                    visit: self.visit.id,
-                                    spot: self.spot.clone(),
-                                    defect: seen.defect.clone(),
-                                    extent,
-                                },
-                            )
-                            .chosen(seen.extent == extent)
-                        })
-                        .collect(),
-                    remove: Button::new(
-                        self.context.text("mark-take-off"),
-                        Action::ToggleDefect {
+            .map(|seen| self.named_row(record, seen))
+            .collect()
+    }
+
+    fn named_row(&self, record: &Record, seen: &DefectSeen) -> DefectRow {
+        let message = seen.defect.message();
+        DefectRow {
+            name: self.context.text(&message),
+            what: self.context.text(&format!("{message}.what")),
+            photo: self.context.text(&format!("{message}.photo")),
+            extents: Extent::ALL
+                .into_iter()
+                .map(|extent| {
+                    Button::new(
+                        self.context.text(extent.key()),
+                        Action::SetExtent {
                             visit: self.visit.id,
                             spot: self.spot.clone(),
                             defect: seen.defect.clone(),
+                            extent,
                         },
-                    ),
-                }
+                    )
+                    .chosen(seen.extent == extent)
+                })
+                .collect(),
+            advise_title: self.context.text("mark-advise"),
+            advise: self.advise(record, &seen.defect),
+            remove: Button::new(
+                self.context.text("mark-take-off"),
+                Action::ToggleDefect {
+                    visit: self.visit.id,
+                    spot: self.spot.clone(),
+                    defect: seen.defect.clone(),
+                },
+            ),
+        }
+    }
+
+    /// What cures a defect and what buys time; what makes it worse is never offered.
+    fn advise(&self, record: &Record, defect: &DefectKey) -> Vec<Button> {
+        let Some(defect) = Catalogue::standard().defect(defect) else {
+            return Vec::new();
+        };
+        defect
+            .remedies
+            .iter()
+            .filter(|treats| treats.fits(&self.kind.key))
+            .filter_map(|treats| {
+                let does = match treats.effect {
+                    Effect::Cures => "advise-cures",
+                    Effect::BuysTime { .. } => "advise-buys-time",
+                    Effect::Worsens => return None,
+                };
+                let action = Action::ToggleAdvised {
+                    visit: self.visit.id,
+                    spot: self.spot.clone(),
+                    remedy: treats.remedy.clone(),
+                };
+                Some(
+                    Button::new(self.context.text(&treats.remedy.message()), action)
+                        .note(Some(self.context.text(does)))
+                        .chosen(record.advised.contains(&treats.remedy)),
+                )
             })
             .collect()
     }
@@ -360,10 +398,8 @@ impl Page<'_> {
         if self.condition().and_then(Condition::rung).is_none() {
             return Vec::new();
         }
-        self.kind
-            .asks
-            .iter()
-            .map(|&question| QuestionRow {
+        acts::mark::asked_of(self.kind)
+            .map(|question| QuestionRow {
                 asks: self.context.text(question.key()),
                 answers: [Answer::Yes, Answer::No, Answer::Unknown]
                     .into_iter()
@@ -488,179 +524,5 @@ impl Page<'_> {
             );
         }
         facts
-    }
-
-    fn forms(&self) -> Vec<Form> {
-        let mut forms = vec![self.words_form(), self.measure_form(), self.work_form()];
-        if self.kind.key == KindKey::from("layers") {
-            forms.insert(0, self.layers_form());
-        }
-        forms
-    }
-
-    fn field(&self, form: &FormOf, name: &'static str, label: &str, kind: FieldKind) -> Field {
-        Field {
-            name,
-            label: self.context.text(label),
-            value: self
-                .context
-                .book
-                .draft(&form.draft_key(name))
-                .ok()
-                .flatten()
-                .unwrap_or_default(),
-            kind,
-        }
-    }
-
-    fn words_form(&self) -> Form {
-        let form = FormOf::Say {
-            visit: self.visit.id,
-            spot: Some(self.spot.clone()),
-            structure: None,
-        };
-        let mut field = self.field(&form, "words", "say-words", FieldKind::Words);
-        if field.value.is_empty() {
-            field.value = self
-                .record
-                .map(|record| record.words.clone())
-                .unwrap_or_default();
-        }
-        Form {
-            title: self.context.text("say-it"),
-            fields: vec![field],
-            submit: self.context.text("say-keep"),
-            form,
-        }
-    }
-
-    fn measure_form(&self) -> Form {
-        let form = FormOf::Measure {
-            visit: self.visit.id,
-            spot: self.spot.clone(),
-        };
-        let of = self.choices(&MeasureOf::ALL, |of| of.key().to_owned());
-        let got = self.choices(&Got::ALL, |got| got.key().to_owned());
-        Form {
-            title: self.context.text("measure-title"),
-            fields: vec![
-                self.field(&form, "of", "measure-of", FieldKind::OneOf { choices: of }),
-                self.field(&form, "length", "measure-length", FieldKind::Line),
-                self.field(
-                    &form,
-                    "got",
-                    "measure-got",
-                    FieldKind::OneOf { choices: got },
-                ),
-            ],
-            submit: self.context.text("measure-keep"),
-            form,
-        }
-    }
-
-    fn layers_form(&self) -> Form {
-        let form = FormOf::Layers {
-            visit: self.visit.id,
-            spot: self.spot.clone(),
-        };
-        let coverings = self.choices(&Covering::ALL, |covering| covering.key().to_owned());
-        let learned = self.choices(&Learned::ALL, |learned| learned.key().to_owned());
-        let counts = ["1", "2", "3", "4"]
-            .into_iter()
-            .map(|count| Choice {
-                value: count.to_owned(),
-                label: count.to_owned(),
-            })
-            .collect();
-        Form {
-            title: self.context.text("layers-title"),
-            fields: vec![
-                self.field(
-                    &form,
-                    "count",
-                    "layers-count",
-                    FieldKind::OneOf { choices: counts },
-                ),
-                self.field(
-                    &form,
-                    "covering",
-                    "layers-covering",
-                    FieldKind::OneOf { choices: coverings },
-                ),
-                self.field(
-                    &form,
-                    "learned",
-                    "layers-learned",
-                    FieldKind::OneOf { choices: learned },
-                ),
-                self.field(&form, "where", "layers-where", FieldKind::Line),
-                self.field(&form, "exposure", "layers-exposure", FieldKind::Line),
-                self.field(&form, "butts", "layers-butts", FieldKind::Line),
-            ],
-            submit: self.context.text("layers-keep"),
-            form,
-        }
-    }
-
-    fn work_form(&self) -> Form {
-        let form = FormOf::Work {
-            visit: self.visit.id,
-            spot: self.spot.clone(),
-        };
-        let by = self.choices(&By::ALL, |by| by.key().to_owned());
-        let evidence = self.choices(&Evidence::ALL, |evidence| evidence.key().to_owned());
-        Form {
-            title: self.context.text("work-title"),
-            fields: vec![
-                self.field(
-                    &form,
-                    "did",
-                    "work-did",
-                    FieldKind::OneOf {
-                        choices: self.done(),
-                    },
-                ),
-                self.field(&form, "by", "work-by", FieldKind::OneOf { choices: by }),
-                self.field(&form, "when", "work-when", FieldKind::Day),
-                self.field(
-                    &form,
-                    "evidence",
-                    "work-evidence",
-                    FieldKind::OneOf { choices: evidence },
-                ),
-            ],
-            submit: self.context.text("work-keep"),
-            form,
-        }
-    }
-
-    /// What can have been done to such a part: the remedies of its defects, and what is no remedy.
-    fn done(&self) -> Vec<Choice> {
-        let mut remedies: Vec<&RemedyKey> = Catalogue::standard()
-            .defects_of(&self.kind.key)
-            .flat_map(|defect| defect.remedies.iter().map(|treats| &treats.remedy))
-            .collect();
-        remedies.sort();
-        remedies.dedup();
-        let other = ["replaced", "covered", "taken-down", "something"].map(|did| Choice {
-            value: did.to_owned(),
-            label: self.context.text(&format!("did-{did}")),
-        });
-        other
-            .into_iter()
-            .chain(remedies.into_iter().map(|remedy| Choice {
-                value: remedy.to_string(),
-                label: self.context.text(&remedy.message()),
-            }))
-            .collect()
-    }
-
-    fn choices<T: Serialize>(&self, all: &[T], key: impl Fn(&T) -> String) -> Vec<Choice> {
-        all.iter()
-            .map(|one| Choice {
-                value: value_of(one),
-                label: self.context.text(&key(one)),
-            })
-            .collect()
     }
 }

@@ -5,6 +5,7 @@ pub mod doorstep;
 pub mod letter;
 pub mod mark;
 pub mod outcome;
+pub mod property;
 pub mod reminders;
 pub mod safety;
 pub mod settings;
@@ -26,6 +27,8 @@ pub enum Screen {
     Arrive(arrive::Arrive),
     /// Before he climbs.
     Doorstep(doorstep::Doorstep),
+    /// What stands there.
+    Property(Box<property::Property>),
     /// May he climb at all.
     Safety(safety::Safety),
     /// The round.
@@ -52,6 +55,9 @@ pub(crate) fn show(context: &Context<'_>, place: &Place) -> Result<Screen, ActEr
     Ok(match place {
         Place::Arrive { find } => Screen::Arrive(arrive::show(context, find)?),
         Place::Doorstep { property } => Screen::Doorstep(doorstep::show(context, *property, None)?),
+        Place::Property { property, like } => {
+            Screen::Property(Box::new(property::show(context, *property, like)?))
+        }
         Place::Safety { visit } => Screen::Safety(safety::show(context, *visit)?),
         Place::Walk {
             visit,

@@ -1,7 +1,7 @@
 //! Outcome: what came of the letter, and what to come back to.
 
 use crate::action::Action;
-use crate::block::{Button, Choice, Field, FieldKind, Form, Row};
+use crate::block::{Button, Choice, Field, FieldKind, Form, Onto, Picture, Row, Shutter};
 use crate::form::{FormOf, value_of};
 use crate::place::Place;
 use crate::screens::Context;
@@ -9,8 +9,19 @@ use acts::{ActError, arrive};
 use serde::Serialize;
 use trade::history::History;
 use trade::ids::PropertyId;
-use trade::outcome::{Because, Came};
+use trade::outcome::{Because, Came, Outcome as Record};
 use trade::words::Said;
+
+/// What came of one letter, with pictures of the finished work.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Told {
+    /// What came of it, and what was said.
+    pub row: Row,
+    /// Pictures of the finished work.
+    pub pictures: Vec<Picture>,
+    /// Taking one more, where work was done.
+    pub shutter: Option<Shutter>,
+}
 
 /// The state of Outcome.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -20,7 +31,7 @@ pub struct Outcome {
     /// The heading.
     pub title: String,
     /// What came so far, newest first.
-    pub told: Vec<Row>,
+    pub told: Vec<Told>,
     /// What to record.
     pub record: Form,
     /// The heading over reminders.
@@ -52,29 +63,60 @@ pub(crate) fn show(context: &Context<'_>, property: PropertyId) -> Result<Outcom
     })
 }
 
-fn told(context: &Context<'_>, history: &History) -> Vec<Row> {
+fn told(context: &Context<'_>, history: &History) -> Vec<Told> {
     history
         .outcomes
         .iter()
         .rev()
-        .map(|outcome| Row {
-            title: context.say(
-                &Said::new("outcome-line")
-                    .with("came", Said::new(outcome.came.key()))
-                    .with("on", outcome.on),
-            ),
-            says: match outcome.amount {
-                Some(amount) => context.say(
-                    &Said::new("outcome-amount")
-                        .with("amount", amount)
-                        .with("words", outcome.words.clone()),
-                ),
-                None => outcome.words.clone(),
-            },
-            ladder: None,
-            action: None,
+        .map(|outcome| Told {
+            row: row(context, outcome),
+            pictures: pictures(context, outcome),
+            shutter: shutter(context, outcome),
         })
         .collect()
+}
+
+fn row(context: &Context<'_>, outcome: &Record) -> Row {
+    Row {
+        title: context.say(
+            &Said::new("outcome-line")
+                .with("came", Said::new(outcome.came.key()))
+                .with("on", outcome.on),
+        ),
+        says: match outcome.amount {
+            Some(amount) => context.say(
+                &Said::new("outcome-amount")
+                    .with("amount", amount)
+                    .with("words", outcome.words.clone()),
+            ),
+            None => outcome.words.clone(),
+        },
+        ladder: None,
+        action: None,
+    }
+}
+
+fn pictures(context: &Context<'_>, outcome: &Record) -> Vec<Picture> {
+    outcome
+        .photos
+        .iter()
+        .map(|&photo| Picture {
+            photo,
+            alt: context.text("outcome-photo"),
+        })
+        .collect()
+}
+
+/// Finished work is pictured, ours and what others did.
+fn shutter(context: &Context<'_>, outcome: &Record) -> Option<Shutter> {
+    matches!(outcome.came, Came::DoneByUs | Came::DoneByOthers).then(|| Shutter {
+        label: context.text("outcome-shutter"),
+        keep: context.text("shutter-keep"),
+        onto: Onto::Outcome {
+            property: outcome.property,
+            outcome: outcome.id,
+        },
+    })
 }
 
 fn record(context: &Context<'_>, history: &History) -> Form {

@@ -1,7 +1,8 @@
 //! Safety: may he climb at all. These stop work; they never replace training, local law or a licensed trade.
 
 use crate::action::Action;
-use crate::block::{Button, Row};
+use crate::block::{Button, Field, FieldKind, Form, Row};
+use crate::form::FormOf;
 use crate::name;
 use crate::place::Place;
 use crate::screens::Context;
@@ -47,6 +48,8 @@ pub struct Safety {
     pub sky_title: String,
     /// The sky's choices, and the wind.
     pub sky: Vec<Button>,
+    /// How warm it is.
+    pub temperature: Form,
     /// What forbids climbing now.
     pub stops: Vec<Row>,
     /// The heading over how the structures are reached.
@@ -73,6 +76,7 @@ pub(crate) fn show(context: &Context<'_>, visit: VisitId) -> Result<Safety, ActE
             .collect(),
         sky_title: context.text("safety-sky"),
         sky: sky(context, &visit),
+        temperature: temperature(context, &visit),
         stops: stops(context, &visit),
         reach_title: context.text("safety-reach"),
         reach: reach(context, &history, &visit),
@@ -139,6 +143,29 @@ fn sky(context: &Context<'_>, visit: &Visit) -> Vec<Button> {
         .chosen(visit.weather.windy),
     );
     buttons
+}
+
+/// Said as it is read on a thermometer here, in degrees Fahrenheit; `20 C` is taken too.
+fn temperature(context: &Context<'_>, visit: &Visit) -> Form {
+    let known = visit
+        .weather
+        .celsius
+        .map(|celsius| format!("{} F", fahrenheit(celsius)));
+    Form {
+        form: FormOf::Temperature { visit: visit.id },
+        title: context.text("safety-temperature"),
+        fields: vec![Field {
+            name: "degrees",
+            label: context.text("safety-degrees"),
+            value: known.unwrap_or_default(),
+            kind: FieldKind::Line,
+        }],
+        submit: context.text("say-keep"),
+    }
+}
+
+fn fahrenheit(celsius: i16) -> String {
+    format!("{:.0}", f64::from(celsius) * 1.8 + 32.0)
 }
 
 fn stops(context: &Context<'_>, visit: &Visit) -> Vec<Row> {

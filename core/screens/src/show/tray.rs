@@ -1,7 +1,7 @@
 //! Tray: pictures and words taken first, emptied at the tailgate.
 
 use crate::action::Action;
-use crate::block::{Button, Field, FieldKind, Form, Picture, Row, Shutter};
+use crate::block::{Button, Field, FieldKind, Form, Onto, Picture, Row, Shutter};
 use crate::form::FormOf;
 use crate::name;
 use crate::place::Place;
@@ -85,8 +85,7 @@ pub(crate) fn show(context: &Context<'_>, visit: VisitId) -> Result<Tray, ActErr
         shutter: Shutter {
             label: context.text("shutter"),
             keep: context.text("shutter-keep"),
-            visit: visit.id,
-            spot: None,
+            onto: Onto::Tray { visit: visit.id },
         },
         back: Button::new(
             context.text("back-walk"),
@@ -127,8 +126,7 @@ fn picture(
             photo: photo.id,
             alt: context.text("tray-photo"),
         }),
-        words: context
-            .say(&Said::new("tray-taken").with("at", photo.taken.strftime("%H:%M").to_string())),
+        words: context.say(&Said::new("tray-taken").with("at", context.moment.clock(photo.taken))),
         caption: Some(Form {
             title: String::new(),
             fields: vec![Field {

@@ -25,7 +25,12 @@ pub struct StepBlock {
     pub until: Option<String>,
     /// Why, with its source.
     pub why: Vec<(String, String)>,
+    /// Over the reasons beyond the first [`WHY_FIRST`], where there are more.
+    pub why_more: Option<String>,
 }
+
+/// How many reasons of a step are shown at once.
+pub const WHY_FIRST: usize = 3;
 
 /// What is refused.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -79,7 +84,9 @@ pub(crate) fn show(
     structure: StructureId,
 ) -> Result<Verdict, ActError> {
     let judged = judge::judge(context.book, visit, context.moment)?;
-    let verdict = judged.verdict(structure).ok_or_else(|| ActError::not_there("there-structure"))?;
+    let verdict = judged
+        .verdict(structure)
+        .ok_or_else(|| ActError::not_there("there-structure"))?;
     let history = &judged.history;
     Ok(Verdict {
         under: context.say(
@@ -166,7 +173,13 @@ fn step_block(context: &Context<'_>, history: &History, step: &Step) -> StepBloc
             .until
             .map(|until| context.say(&Said::new("verdict-until").with("until", until))),
         why: reasons(context, &step.reasons),
+        why_more: why_more(context, step.reasons.len()),
     }
+}
+
+fn why_more(context: &Context<'_>, all: usize) -> Option<String> {
+    let more = i64::try_from(all.checked_sub(WHY_FIRST)?).ok()?;
+    (more > 0).then(|| context.say(&Said::new("verdict-reasons-left").with("count", more)))
 }
 
 fn task_line(context: &Context<'_>, history: &History, task: &Task) -> String {

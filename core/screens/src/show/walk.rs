@@ -1,7 +1,7 @@
 //! Walk: one tall ladder climbed from the bottom up; the present stop lies under the thumb.
 
 use crate::action::Action;
-use crate::block::{Button, Choice, Field, FieldKind, Form, Ladder, Shutter};
+use crate::block::{Button, Choice, Field, FieldKind, Form, Ladder, Onto, Shutter};
 use crate::form::FormOf;
 use crate::name;
 use crate::place::Place;
@@ -131,8 +131,7 @@ pub(crate) fn show(
         shutter: Shutter {
             label: context.text("shutter"),
             keep: context.text("shutter-keep"),
-            visit: visit.id,
-            spot: None,
+            onto: Onto::Tray { visit: visit.id },
         },
         say: page.say(),
         undo: Button::new(

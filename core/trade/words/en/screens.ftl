@@ -45,6 +45,23 @@ doorstep-look-more = { $count } more to look at again
 doorstep-open = What do they ask now?
 doorstep-open-button = Start the visit
 doorstep-safety = Safety, then up
+mark-advise = What to advise
+advise-cures = cures it
+advise-buys-time = buys time
+layers-colour = Colour of the top layer
+layers-between = Under the top layer lies
+layers-rebuilt = Was this spot rebuilt on its own?
+work-exact = How well the day is known
+work-on-that-day = On that day
+work-by-that-day = By that day at the latest
+outcome-photo = The finished work
+outcome-shutter = Picture of the finished work
+verdict-reasons-left = { $count ->
+    [one] One more reason
+   *[other] { $count } more reasons
+ }
+safety-temperature = How warm is it?
+safety-degrees = Degrees Fahrenheit, or as 20 C
 doorstep-past = Last letter
 request-words = In their own words
 request-kind = Which part they mean
@@ -55,6 +72,38 @@ request-wet-when = When water comes in
 request-must-last = Must the roof last, and not only get by?
 request-sale = Is the house for sale?
 request-scope = How much to look at
+
+# Property: what stands there, who lives there
+
+property-title = The place
+property-also = Also known as
+property-address = Address
+property-also-add = Add another address
+property-about = Dangers, year, position
+property-dangers = Dangers on every visit, one a line
+property-built = Year it was built
+property-position = Position: degrees north, degrees east
+property-people = People
+property-person = { $name }, { $role }
+property-person-add = Add a person
+person-name = Name
+person-role = What they are to the place
+person-phones = Telephones, one a line
+person-email = Mail
+property-structures = What stands there
+structure-name = Name, where the kind is not enough
+structure-gone = Taken down on
+property-same = The same place, written down twice?
+property-same-find = Look for it
+property-same-none = Nothing else in the book is like that.
+property-join-button = Same place: join
+property-part-button = Not the same: part
+property-erase = Erase this place
+property-erase-says = Where the owner wishes it: all words and pictures of this place are destroyed for good. That something was erased stays written down. This cannot be taken back.
+property-erase-confirm = Type the house number and street to go on
+property-erase-button = Erase for good
+position-here = Near me
+position-failed = This device does not say where it is. Type the address.
 
 # Safety
 
@@ -270,6 +319,9 @@ saved-tied = Tied to its part
 saved-undone = Taken back
 saved-done = Done
 saved-property = Added to the book
+saved-joined = Joined: one place from now on
+saved-parted = Parted again
+saved-erased = Erased for good
 saved-visit = Visit started
 saved-corrected = Correction written
 saved-letter = Letter written and kept
@@ -293,3 +345,17 @@ error-rung-first = Choose the rung first: only what was seen can answer a questi
 error-nothing-to-undo = Nothing on this visit is left to take back.
 error-other-visit = This mark belongs to another visit. Nothing was changed.
 error-still-open = Close the visit before its letter is written. Nothing was changed.
+
+# What was typed wrong
+
+wrong-nobody-named = Write a name, a telephone or a mail address
+wrong-position = Write the position as degrees north and east, such as 41.2412, -96.0113
+wrong-year = Write the year as four digits; it cannot lie ahead
+wrong-day-ahead = The day cannot lie ahead
+wrong-same-already = These two are the same place already
+wrong-confirm = That is not the house number and street of this place
+wrong-no-street = Write the house number and the street
+wrong-degrees = Write the air temperature as 68 F or 20 C
+there-outcome = what came of that letter
+there-property = this property
+there-structure = this structure

@@ -45,6 +45,23 @@ doorstep-look-more = { $count } más para ver de nuevo
 doorstep-open = ¿Qué piden ahora?
 doorstep-open-button = Empezar la visita
 doorstep-safety = Seguridad, y arriba
+mark-advise = Qué aconsejar
+advise-cures = lo cura
+advise-buys-time = gana tiempo
+layers-colour = Color de la capa de arriba
+layers-between = Debajo de la capa de arriba hay
+layers-rebuilt = ¿Este lugar se rehízo por separado?
+work-exact = Qué tan segura es la fecha
+work-on-that-day = Ese día
+work-by-that-day = Ese día a más tardar
+outcome-photo = El trabajo terminado
+outcome-shutter = Foto del trabajo terminado
+verdict-reasons-left = { $count ->
+    [one] Una razón más
+   *[other] { $count } razones más
+ }
+safety-temperature = ¿Qué temperatura hace?
+safety-degrees = Grados Fahrenheit, o así: 20 C
 doorstep-past = Última carta
 request-words = En sus propias palabras
 request-kind = De qué parte hablan
@@ -55,6 +72,38 @@ request-wet-when = Cuándo entra el agua
 request-must-last = ¿Debe durar el techo, y no solo salir del paso?
 request-sale = ¿Está en venta la casa?
 request-scope = Cuánto hay que ver
+
+# Property: what stands there, who lives there
+
+property-title = El lugar
+property-also = También conocido como
+property-address = Dirección
+property-also-add = Agregar otra dirección
+property-about = Peligros, año, posición
+property-dangers = Peligros en cada visita, uno por línea
+property-built = Año en que se construyó
+property-position = Posición: grados norte, grados este
+property-people = Personas
+property-person = { $name }, { $role }
+property-person-add = Agregar una persona
+person-name = Nombre
+person-role = Qué relación tiene con el lugar
+person-phones = Teléfonos, uno por línea
+person-email = Correo electrónico
+property-structures = Lo que hay ahí
+structure-name = Nombre, si el tipo no basta
+structure-gone = Demolida el
+property-same = ¿El mismo lugar, anotado dos veces?
+property-same-find = Buscarlo
+property-same-none = No hay nada más parecido en el libro.
+property-join-button = Es el mismo: unir
+property-part-button = No es el mismo: separar
+property-erase = Borrar este lugar
+property-erase-says = Si el dueño lo pide: todas las palabras y fotos de este lugar se destruyen para siempre. Queda escrito que algo se borró. Esto no se puede deshacer.
+property-erase-confirm = Escriba el número y la calle para seguir
+property-erase-button = Borrar para siempre
+position-here = Cerca de mí
+position-failed = Este aparato no dice dónde está. Escriba la dirección.
 
 # Safety
 
@@ -270,6 +319,9 @@ saved-tied = Unida a su parte
 saved-undone = Deshecho
 saved-done = Hecho
 saved-property = Agregada al libro
+saved-joined = Unidos: desde ahora es un solo lugar
+saved-parted = Separados otra vez
+saved-erased = Borrado para siempre
 saved-visit = Visita empezada
 saved-corrected = Corrección escrita
 saved-letter = Carta escrita y guardada
@@ -293,3 +345,17 @@ error-rung-first = Elija primero el estado: solo lo que se vio puede contestar u
 error-nothing-to-undo = En esta visita ya no queda nada por deshacer.
 error-other-visit = Esta anotación es de otra visita. No se cambió nada.
 error-still-open = Cierre la visita antes de escribir su carta. No se cambió nada.
+
+# What was typed wrong
+
+wrong-nobody-named = Escriba un nombre, un teléfono o un correo
+wrong-position = Escriba la posición en grados norte y este, como 41.2412, -96.0113
+wrong-year = Escriba el año con cuatro cifras; no puede estar en el futuro
+wrong-day-ahead = El día no puede estar en el futuro
+wrong-same-already = Estos dos ya son el mismo lugar
+wrong-confirm = Ese no es el número y la calle de este lugar
+wrong-no-street = Escriba el número de la casa y la calle
+wrong-degrees = Escriba la temperatura del aire como 68 F o 20 C
+there-outcome = lo que resultó de esa carta
+there-property = este lugar
+there-structure = esta construcción
