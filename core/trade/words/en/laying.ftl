@@ -2,3 +2,8 @@
 
 starter-eaves = along the eaves
 starter-eaves-and-rakes = along the eaves and up the rakes
+
+laying-no-size = A piece needs a width, a height, an exposure and a count in the bundle. Put in each of them.
+laying-exposure-over-height = The exposure, { $exposure }, is more than the piece is high, { $height }. Put in the exposure printed on the bundle.
+laying-joints-meet = With an offset of { $offset } the joints come nearer than { $shortest } to those below, on pieces { $width } wide. Put in another offset.
+laying-too-small = The pieces are too small for a roof. Width and exposure are at least 1/2 inch.
