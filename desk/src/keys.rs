@@ -1,10 +1,12 @@
 //! Where the key of a book comes from on a computer: the system's keyring, a key file, or a passphrase.
 
-use crate::command::Failure;
+use crate::failure::Failure;
+use crate::tongue;
 use acts::{Book, Key, Salt};
 use clap::Args;
 use std::io::{self, BufRead, IsTerminal};
 use std::path::{Path, PathBuf};
+use trade::words::Said;
 
 /// Where the key comes from.
 #[derive(Args, Clone, Debug)]
@@ -26,10 +28,9 @@ impl KeyFrom {
             return Ok(Key::from_file(file)?);
         }
         if self.passphrase {
-            let salt = Book::salt(book)?.ok_or_else(|| {
-                Failure::new("this book is not opened with a passphrase; give its --key-file")
-            })?;
-            return Ok(Key::from_passphrase(&ask("Passphrase: ")?, &salt)?);
+            let salt = Book::salt(book)?.ok_or_else(|| Failure::of("desk-passphrase-none"))?;
+            let passphrase = ask("desk-passphrase-ask")?;
+            return Ok(Key::from_passphrase(&passphrase, &salt)?);
         }
         from_keyring(book)
     }
@@ -42,12 +43,12 @@ impl KeyFrom {
             return Ok(key);
         }
         if self.passphrase {
-            let first = ask("Choose a passphrase: ")?;
+            let first = ask("desk-passphrase-choose")?;
             if first.chars().count() < 8 {
-                return Err(Failure::new("a passphrase has at least eight characters"));
+                return Err(Failure::of("desk-passphrase-short"));
             }
-            if io::stdin().is_terminal() && ask("Once more: ")? != first {
-                return Err(Failure::new("the two are not the same; nothing was made"));
+            if io::stdin().is_terminal() && ask("desk-passphrase-again")? != first {
+                return Err(Failure::of("desk-passphrase-differs"));
             }
             return Ok(Key::from_passphrase(&first, &Salt::generate()?)?);
         }
@@ -75,20 +76,19 @@ fn entry(book: &Path) -> Result<keyring::Entry, Failure> {
 }
 
 fn no_keyring(error: &keyring::Error) -> Failure {
-    Failure::new(format!(
-        "this computer's keyring could not be reached, or holds no key of this book ({error}). Nothing was touched. Give --key-file FILE or --passphrase"
-    ))
+    Failure::new(Said::new("desk-no-keyring").with("detail", error.to_string()))
 }
 
-fn ask(prompt: &str) -> Result<String, Failure> {
+/// Asks for a passphrase with the message of a key: at a terminal, where it is not shown, otherwise as one line.
+fn ask(key: &str) -> Result<String, Failure> {
+    let unread = |error: io::Error| {
+        Failure::new(Said::new("desk-passphrase-unread").with("why", acts::system(&error)))
+    };
     if io::stdin().is_terminal() {
-        return rpassword::prompt_password(prompt)
-            .map_err(|error| Failure::new(format!("no passphrase could be read: {error}")));
+        let prompt = format!("{} ", tongue::words().text(key));
+        return rpassword::prompt_password(prompt).map_err(unread);
     }
     let mut line = String::new();
-    io::stdin()
-        .lock()
-        .read_line(&mut line)
-        .map_err(|error| Failure::new(format!("no passphrase could be read: {error}")))?;
+    io::stdin().lock().read_line(&mut line).map_err(unread)?;
     Ok(line.trim_end_matches(['\r', '\n']).to_owned())
 }

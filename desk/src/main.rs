@@ -2,20 +2,21 @@
 
 mod clock;
 mod command;
+mod failure;
 mod keys;
 mod page;
 mod plain;
+mod tongue;
 
 use clap::Parser;
-use command::Failure;
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
     let asked = command::Ladderbook::parse();
     match command::run(asked) {
         Ok(()) => ExitCode::SUCCESS,
-        Err(Failure(says)) => {
-            eprintln!("{says}");
+        Err(failure) => {
+            eprintln!("{}", failure.told());
             ExitCode::FAILURE
         }
     }

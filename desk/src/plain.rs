@@ -84,6 +84,7 @@ pub fn verdict(state: &Verdict) -> String {
         tasks,
         until,
         why: reasons,
+        why_more: _,
     } in &state.steps
     {
         heading(&mut out, when);
@@ -139,9 +140,11 @@ fn why(out: &mut String, reasons: &[(String, String)]) {
 pub fn letter(state: &Letter) -> String {
     let mut out = String::new();
     line!(out, "{}: {}", state.under, state.title);
-    for one in &state.preview {
-        line!(out);
-        row(&mut out, one);
+    for (question, answer) in &state.preview {
+        heading(&mut out, question);
+        for one in answer {
+            line!(out, "  {one}");
+        }
     }
     out
 }

@@ -34,6 +34,6 @@ pub mod undo;
 pub mod visit;
 pub mod walk;
 
-pub use book::{Book, BookError, Card, Due, Found, Key, Salt, Why};
+pub use book::{Book, BookError, Card, Due, Found, Key, Salt, Why, system};
 pub use error::ActError;
 pub use moment::Moment;

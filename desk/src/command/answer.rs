@@ -1,6 +1,6 @@
 //! How a command answers.
 
-use super::Failure;
+use crate::failure::Failure;
 use serde::Serialize;
 use std::io::{self, Write};
 

@@ -1,8 +1,9 @@
 //! The demo: a firm, a town and its roofs, all invented, played into a new book.
 
 use super::answer::say;
-use super::{Common, Failure, look, make, serve};
+use super::{Common, look, make, serve};
 use crate::clock::Clock;
+use crate::failure::Failure;
 use crate::plain;
 use acts::{Book, Key, letter};
 use clap::Args;
@@ -10,6 +11,7 @@ use fixtures::play::Player;
 use screens::{Place, Screens};
 use std::path::{Path, PathBuf};
 use trade::ids::PropertyId;
+use trade::words::Said;
 
 /// The demo.
 #[derive(Args, Debug)]
@@ -38,6 +40,7 @@ pub(super) fn run(common: &Common, asked: &Demo) -> Result<(), Failure> {
     };
     let mut player = Player::new(&demo);
     let mut book = new_book(&asked.out, &player)?;
+    let words = super::words_of(&book)?;
     let call = player.until_call(&mut book)?;
     let mut screens = Screens::of(book);
     let doorstep = screens.doorstep(call.property, Some(&call.request), clock.now())?;
@@ -48,22 +51,24 @@ pub(super) fn run(common: &Common, asked: &Demo) -> Result<(), Failure> {
         screens = Screens::of(book);
         let drawn = tell(&screens, call.property, clock)?;
         make::write(&asked.out, &drawn)?;
-        say(&format!(
-            "\nThe letter: {}",
-            asked.out.join("letter.pdf").display()
-        ));
+        let file = shown(&asked.out.join("letter.pdf"));
+        say("");
+        say(&words.say(&Said::new("desk-demo-letter").with("file", file)));
     }
-    say(&format!(
-        "The book: {}, its key: {}. It plays on {}: say --today {} to its commands.",
-        asked.out.join(BOOK).display(),
-        asked.out.join(KEY).display(),
-        demo.today,
-        demo.today
+    say(&words.say(
+        &Said::new("desk-demo-book")
+            .with("folder", shown(&asked.out.join(BOOK)))
+            .with("key", shown(&asked.out.join(KEY)))
+            .with("day", demo.today.to_string()),
     ));
     if asked.no_serve {
         return Ok(());
     }
     serve::until_ended(screens, clock, asked.port)
+}
+
+fn shown(path: &Path) -> String {
+    path.display().to_string()
 }
 
 fn new_book(out: &Path, player: &Player<'_>) -> Result<Book, Failure> {
@@ -80,10 +85,9 @@ fn clear(out: &Path) -> Result<(), Failure> {
     let key = out.join(KEY);
     if folder.exists() {
         if !key.exists() {
-            return Err(Failure::new(format!(
-                "{} holds a book that is not the demo's; nothing was touched. Choose another --out",
-                out.display()
-            )));
+            return Err(Failure::new(
+                Said::new("desk-demo-other").with("folder", shown(out)),
+            ));
         }
         std::fs::remove_dir_all(&folder).map_err(|error| Failure::io(&folder, &error))?;
     }

@@ -1,11 +1,14 @@
 //! Keeping the book: new, rebuild, check, backup, restore.
 
+use super::Common;
 use super::answer::answer;
-use super::{Common, Failure};
-use acts::{Book, keep};
+use crate::failure::Failure;
+use crate::tongue;
+use acts::{Book, Moment, keep, settings};
 use clap::Args;
 use serde_json::json;
 use std::path::PathBuf;
+use trade::words::{Arg, Language, Said};
 
 /// Backing up.
 #[derive(Args, Debug)]
@@ -22,98 +25,120 @@ pub(super) struct Restore {
 }
 
 pub(super) fn new(common: &Common) -> Result<(), Failure> {
+    let folder = common.book.display().to_string();
     if common.book.join("book.db").exists() {
-        return Err(Failure::new(format!(
-            "{} holds a book already",
-            common.book.display()
-        )));
+        return Err(Failure::new(
+            Said::new("desk-new-there").with("folder", folder),
+        ));
     }
     let key = common.key.new_key(&common.book)?;
     let moment = common.clock().now();
-    Book::create(&common.book, &key, moment.device(), moment.at)?;
-    let folder = common.book.display().to_string();
+    let mut book = Book::create(&common.book, &key, moment.device(), moment.at)?;
+    speak(&mut book, tongue::of_environment(), moment)?;
     answer(common.json, &json!({ "book": folder }), || {
-        format!(
-            "A new book lies in {folder}. Keep its key apart from it: without the key nobody can read it."
-        )
+        tongue::words().say(&Said::new("desk-new").with("folder", folder.as_str()))
     })
 }
 
+/// A new firm speaks the language of the computer that its book is made on, until it says otherwise.
+fn speak(book: &mut Book, language: Language, moment: Moment) -> Result<(), Failure> {
+    let mut firm = book.firm()?;
+    if firm.language != language {
+        firm.language = language;
+        settings::set_firm(book, firm, moment)?;
+    }
+    Ok(())
+}
+
 pub(super) fn rebuild(common: &Common) -> Result<(), Failure> {
-    let mut book = common.open()?;
-    let rebuilt = keep::rebuild(&mut book)?;
-    let value = json!({
-        "lines": rebuilt.lines,
-        "same": rebuilt.differences.is_empty(),
-        "differences": rebuilt.differences.iter().map(|one| format!("{one:?}")).collect::<Vec<_>>(),
-    });
-    answer(common.json, &value, || {
-        if rebuilt.differences.is_empty() {
-            format!(
-                "The tables were made anew from {} lines of ink and are the same.",
-                rebuilt.lines
+    common.with_book(|mut book, words| {
+        let rebuilt = keep::rebuild(&mut book)?;
+        let differences: Vec<String> = rebuilt
+            .differences
+            .iter()
+            .map(|difference| words.say(&difference.says()))
+            .collect();
+        let value = json!({
+            "lines": rebuilt.lines,
+            "same": differences.is_empty(),
+            "differences": differences,
+        });
+        answer(common.json, &value, || {
+            let key = if differences.is_empty() {
+                "desk-rebuilt-same"
+            } else {
+                "desk-rebuilt-differed"
+            };
+            words.say(
+                &Said::new(key)
+                    .with("lines", count(rebuilt.lines))
+                    .with("count", count(differences.len() as u64)),
             )
-        } else {
-            format!(
-                "The tables were made anew from {} lines of ink; {} differed and now stand as the ink says.",
-                rebuilt.lines,
-                rebuilt.differences.len()
-            )
-        }
+        })
     })
 }
 
 pub(super) fn check(common: &Common) -> Result<(), Failure> {
-    let book = common.open()?;
-    let checked = keep::check(&book)?;
-    let problems: Vec<String> = checked.problems.iter().map(ToString::to_string).collect();
-    let value = json!({
-        "lines": checked.lines,
-        "records": checked.records,
-        "files": checked.files,
-        "problems": problems,
-    });
-    answer(common.json, &value, || {
-        let read = format!(
-            "{} lines of ink, {} records, {} pictures and letters.",
-            checked.lines, checked.records, checked.files
-        );
+    common.with_book(|book, words| {
+        let checked = keep::check(&book)?;
+        let problems: Vec<String> = checked
+            .problems
+            .iter()
+            .map(|problem| words.say(&problem.says()))
+            .collect();
+        let value = json!({
+            "lines": checked.lines,
+            "records": checked.records,
+            "files": checked.files,
+            "problems": problems,
+        });
+        answer(common.json, &value, || {
+            let read = Said::new("desk-checked")
+                .with("lines", count(checked.lines))
+                .with("records", count(checked.records))
+                .with("files", count(checked.files));
+            words.say(&if problems.is_empty() {
+                Said::new("desk-checked-whole").with("read", read)
+            } else {
+                Said::new("desk-checked-wrong")
+                    .with("read", read)
+                    .with("problems", problems.join("\n"))
+            })
+        })?;
         if problems.is_empty() {
-            format!("The book is whole: {read}")
+            Ok(())
         } else {
-            format!("Read {read}\n{}", problems.join("\n"))
+            Err(Failure::of("desk-check-damaged"))
         }
-    })?;
-    if problems.is_empty() {
-        Ok(())
-    } else {
-        Err(Failure::new(
-            "the book is damaged; restore the last backup beside it",
-        ))
-    }
+    })
 }
 
 pub(super) fn backup(common: &Common, backup: &Backup) -> Result<(), Failure> {
-    let book = common.open()?;
-    let made = keep::backup(&book, &backup.to)?;
-    let value = json!({
-        "folder": made.folder.display().to_string(), "files": made.files, "bytes": made.bytes,
-    });
-    answer(common.json, &value, || {
-        format!(
-            "{} files, {} bytes, copied to {}. The same key opens it.",
-            made.files,
-            made.bytes,
-            made.folder.display()
-        )
+    common.with_book(|book, words| {
+        let made = keep::backup(&book, &backup.to)?;
+        let folder = made.folder.display().to_string();
+        let value = json!({ "folder": folder, "files": made.files, "bytes": made.bytes });
+        answer(common.json, &value, || {
+            words.say(
+                &Said::new("desk-backed-up")
+                    .with("files", count(made.files as u64))
+                    .with("bytes", made.bytes.to_string())
+                    .with("folder", folder.as_str()),
+            )
+        })
     })
 }
 
 pub(super) fn restore(common: &Common, restore: &Restore) -> Result<(), Failure> {
     let key = common.key.key(&restore.from)?;
-    keep::restore(&restore.from, &common.book, &key)?;
+    let book = keep::restore(&restore.from, &common.book, &key)?;
+    let words = super::words_of(&book)?;
     let folder = common.book.display().to_string();
     answer(common.json, &json!({ "book": folder }), || {
-        format!("The book was restored to {folder}. The backup was not changed.")
+        words.say(&Said::new("desk-restored").with("folder", folder.as_str()))
     })
+}
+
+fn count(of: u64) -> Arg {
+    Arg::Count(i64::try_from(of).unwrap_or(i64::MAX))
 }

@@ -1,13 +1,15 @@
 //! Looking things up: find, doorstep, second look, verdict.
 
+use super::Common;
 use super::answer::answer;
-use super::{Common, Failure};
+use crate::failure::Failure;
 use crate::plain;
 use acts::{Book, arrive, judge};
 use clap::Args;
 use screens::{Place, Screen, Screens};
 use serde::Serialize;
 use trade::ids::{PropertyId, VisitId};
+use trade::words::Said;
 
 /// Finding an address.
 #[derive(Args, Debug)]
@@ -34,39 +36,50 @@ struct FoundRow {
     away: u32,
 }
 
+impl FoundRow {
+    /// In one line.
+    fn says(&self) -> Said {
+        let owner = match &self.owner {
+            Some(owner) => Said::verbatim(owner.as_str()),
+            None => Said::new("desk-found-no-owner"),
+        };
+        let visit = match self.last_visit {
+            Some(on) => Said::new("desk-found-last-visit").with("on", on),
+            None => Said::new("desk-found-no-visit"),
+        };
+        let place = format!("{}, {}", self.address.line, self.address.town);
+        Said::new("desk-found")
+            .with("place", place)
+            .with("owner", owner)
+            .with("visit", visit)
+    }
+}
+
 pub(super) fn find(common: &Common, find: &Find) -> Result<(), Failure> {
-    let book = common.open()?;
-    let text = find.text.join(" ");
-    let rows: Vec<FoundRow> = arrive::find(&book, &text)?
-        .into_iter()
-        .map(|found| FoundRow {
-            property: found.card.property,
-            address: found.card.address,
-            owner: found.card.owner,
-            last_visit: found.card.last_visit,
-            away: found.away,
-        })
-        .collect();
-    answer(common.json, &rows, || {
-        if rows.is_empty() {
-            return format!("Nothing in the book is like \"{text}\".");
-        }
-        rows.iter()
-            .map(|row| {
-                let last = row.last_visit.map_or_else(
-                    || "no visit yet".to_owned(),
-                    |on| format!("last visit {on}"),
-                );
-                format!(
-                    "{}, {} · {} · {last}",
-                    row.address.line,
-                    row.address.town,
-                    row.owner.as_deref().unwrap_or("owner not known"),
-                )
+    common.with_book(|book, words| {
+        let text = find.text.join(" ");
+        let rows: Vec<FoundRow> = arrive::find(&book, &text)?
+            .into_iter()
+            .map(|found| FoundRow {
+                property: found.card.property,
+                address: found.card.address,
+                owner: found.card.owner,
+                last_visit: found.card.last_visit,
+                away: found.away,
             })
-            .collect::<Vec<_>>()
-            .join("\n")
+            .collect();
+        answer(common.json, &rows, || {
+            if rows.is_empty() {
+                return words.say(&nothing_like(&text));
+            }
+            let lines: Vec<String> = rows.iter().map(|row| words.say(&row.says())).collect();
+            lines.join("\n")
+        })
     })
+}
+
+fn nothing_like(text: &str) -> Said {
+    Said::new("desk-find-none").with("text", text)
 }
 
 /// The one property that a text means.
@@ -78,9 +91,7 @@ pub(super) fn property(book: &Book, words: &[String]) -> Result<PropertyId, Fail
     }
     let found = arrive::find(book, &text)?;
     match found.as_slice() {
-        [] => Err(Failure::new(format!(
-            "nothing in the book is like \"{text}\""
-        ))),
+        [] => Err(Failure::new(nothing_like(&text))),
         [one] => Ok(one.card.property),
         [first, second, ..] if first.away < second.away => Ok(first.card.property),
         several => {
@@ -88,10 +99,11 @@ pub(super) fn property(book: &Book, words: &[String]) -> Result<PropertyId, Fail
                 .iter()
                 .map(|found| format!("  {} {}", found.card.property, found.card.address.line))
                 .collect();
-            Err(Failure::new(format!(
-                "\"{text}\" may be any of these; give more of the address, or the identifier:\n{}",
-                list.join("\n")
-            )))
+            Err(Failure::new(
+                Said::new("desk-find-several")
+                    .with("text", text)
+                    .with("list", list.join("\n")),
+            ))
         }
     }
 }
@@ -102,38 +114,41 @@ pub(super) fn last_visit(book: &Book, property: PropertyId) -> Result<VisitId, F
         .visits
         .last()
         .map(|visit| visit.id)
-        .ok_or_else(|| Failure::new("there was no visit to this property yet"))
+        .ok_or_else(|| Failure::of("desk-no-visit"))
 }
 
 pub(super) fn doorstep(common: &Common, at: &At) -> Result<(), Failure> {
-    let screens = common.screens()?;
-    let property = property(screens.book(), &at.property)?;
-    let moment = common.clock().now();
-    let screen = screens.show(&Place::Doorstep { property }, moment)?;
-    if common.json {
-        let (_, tells) = acts::doorstep::look(screens.book(), property, None, moment)?;
-        return answer(true, &tells, String::new);
-    }
-    answer(false, &(), || shown(&screen))
+    common.with_screens(|screens| {
+        let property = property(screens.book(), &at.property)?;
+        let moment = common.clock().now();
+        let screen = screens.show(&Place::Doorstep { property }, moment)?;
+        if common.json {
+            let (_, tells) = acts::doorstep::look(screens.book(), property, None, moment)?;
+            return answer(true, &tells, String::new);
+        }
+        answer(false, &(), || shown(&screen))
+    })
 }
 
 pub(super) fn second_look(common: &Common, at: &At) -> Result<(), Failure> {
-    let screens = common.screens()?;
-    let property = property(screens.book(), &at.property)?;
-    let visit = last_visit(screens.book(), property)?;
-    let moment = common.clock().now();
-    let judged = judge::judge(screens.book(), visit, moment)?;
-    let screen = screens.show(&Place::ThenAndNow { visit }, moment)?;
-    answer(common.json, &judged.threads, || shown(&screen))
+    common.with_screens(|screens| {
+        let property = property(screens.book(), &at.property)?;
+        let visit = last_visit(screens.book(), property)?;
+        let moment = common.clock().now();
+        let judged = judge::judge(screens.book(), visit, moment)?;
+        let screen = screens.show(&Place::ThenAndNow { visit }, moment)?;
+        answer(common.json, &judged.threads, || shown(&screen))
+    })
 }
 
 pub(super) fn verdict(common: &Common, at: &At) -> Result<(), Failure> {
-    let screens = common.screens()?;
-    let property = property(screens.book(), &at.property)?;
-    let visit = last_visit(screens.book(), property)?;
-    let judged = judge::judge(screens.book(), visit, common.clock().now())?;
-    let text = verdicts(&screens, common, visit)?;
-    answer(common.json, &judged.verdicts, || text)
+    common.with_screens(|screens| {
+        let property = property(screens.book(), &at.property)?;
+        let visit = last_visit(screens.book(), property)?;
+        let judged = judge::judge(screens.book(), visit, common.clock().now())?;
+        let text = verdicts(&screens, common, visit)?;
+        answer(common.json, &judged.verdicts, || text)
+    })
 }
 
 /// The verdicts on all structures of a visit, as text.

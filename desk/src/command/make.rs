@@ -1,10 +1,11 @@
 //! What leaves the book: letters, outcomes, reminders.
 
+use super::Common;
 use super::answer::{answer, say};
 use super::look::{last_visit, property};
-use super::{Common, Failure};
+use crate::failure::Failure;
 use acts::letter::Drawn;
-use acts::{letter as letters, outcome as outcomes};
+use acts::{Due, letter as letters, outcome as outcomes};
 use clap::{Args, ValueEnum};
 use jiff::civil::Date;
 use serde_json::json;
@@ -104,19 +105,20 @@ pub(super) struct Reminders {
 }
 
 pub(super) fn letter(common: &Common, asked: &Letter) -> Result<(), Failure> {
-    let mut book = common.open()?;
-    let property = property(&book, &asked.property)?;
-    let visit = last_visit(&book, property)?;
-    let moment = common.clock().now();
-    let language = asked.language.map_or(book.firm()?.language, Language::from);
-    let drawn = if asked.draft {
-        letters::draw(&book, visit, language, moment)?.1
-    } else {
-        letters::make(&mut book, visit, language, moment)?.1
-    };
-    let written = write(&asked.out, &drawn)?;
-    answer(common.json, &json!({ "files": written }), || {
-        format!("{}\n{}", written.join("\n"), drawn.text)
+    common.with_book(|mut book, words| {
+        let property = property(&book, &asked.property)?;
+        let visit = last_visit(&book, property)?;
+        let moment = common.clock().now();
+        let language = asked.language.map_or(words.language(), Language::from);
+        let drawn = if asked.draft {
+            letters::draw(&book, visit, language, moment)?.1
+        } else {
+            letters::make(&mut book, visit, language, moment)?.1
+        };
+        let written = write(&asked.out, &drawn)?;
+        answer(common.json, &json!({ "files": written }), || {
+            format!("{}\n{}", written.join("\n"), drawn.text)
+        })
     })
 }
 
@@ -138,44 +140,42 @@ pub(super) fn write(folder: &Path, drawn: &Drawn) -> Result<Vec<String>, Failure
 }
 
 pub(super) fn outcome(common: &Common, asked: &Outcome) -> Result<(), Failure> {
-    let mut book = common.open()?;
-    let property = property(&book, &asked.property)?;
-    let moment = common.clock().now();
-    let told = outcomes::Told {
-        letter: None,
-        came: asked.came.into(),
-        on: asked.on.unwrap_or(moment.today),
-        amount: asked.amount.map(Money),
-        words: asked.words.clone(),
-    };
-    let id = outcomes::record(&mut book, property, told, moment)?;
-    answer(common.json, &json!({ "outcome": id }), || {
-        "Kept.".to_owned()
+    common.with_book(|mut book, words| {
+        let property = property(&book, &asked.property)?;
+        let moment = common.clock().now();
+        let told = outcomes::Told {
+            letter: None,
+            came: asked.came.into(),
+            on: asked.on.unwrap_or(moment.today),
+            amount: asked.amount.map(Money),
+            words: asked.words.clone(),
+        };
+        let id = outcomes::record(&mut book, property, told, moment)?;
+        answer(common.json, &json!({ "outcome": id }), || {
+            words.text("desk-kept")
+        })
     })
 }
 
 pub(super) fn reminders(common: &Common, asked: &Reminders) -> Result<(), Failure> {
-    let book = common.open()?;
-    let words = Words::of(book.firm()?.language);
-    if let Some(path) = &asked.ics {
-        let text = outcomes::calendar(&book, words, common.clock().now())?;
-        std::fs::write(path, text).map_err(|error| Failure::io(path, &error))?;
-        say(&path.display().to_string());
-        return Ok(());
-    }
-    let due = outcomes::due(&book, Date::MAX)?;
-    let reminders: Vec<_> = due.iter().map(|due| &due.reminder).collect();
-    answer(common.json, &reminders, || {
-        due.iter()
-            .map(|due| {
-                format!(
-                    "{} {} · {}",
-                    due.reminder.on,
-                    due.card.address.line,
-                    words.text(due.reminder.because.key())
-                )
-            })
-            .collect::<Vec<_>>()
-            .join("\n")
+    common.with_book(|book, words| {
+        if let Some(path) = &asked.ics {
+            let text = outcomes::calendar(&book, words, common.clock().now())?;
+            std::fs::write(path, text).map_err(|error| Failure::io(path, &error))?;
+            say(&path.display().to_string());
+            return Ok(());
+        }
+        let due = outcomes::due(&book, Date::MAX)?;
+        let reminders: Vec<_> = due.iter().map(|due| &due.reminder).collect();
+        answer(common.json, &reminders, || {
+            let lines: Vec<String> = due.iter().map(|due| line(due, words)).collect();
+            lines.join("\n")
+        })
     })
+}
+
+/// A reminder in one line; its day first, so that lines sort.
+fn line(due: &Due, words: &Words) -> String {
+    let because = words.text(due.reminder.because.key());
+    format!("{} {} · {because}", due.reminder.on, due.card.address.line)
 }

@@ -9,12 +9,14 @@ mod record;
 mod serve;
 
 use crate::clock::Clock;
+use crate::failure::Failure;
 use crate::keys::KeyFrom;
-use acts::{ActError, Book, BookError};
+use acts::Book;
 use clap::{Parser, Subcommand};
 use jiff::civil::Date;
-use screens::{Screens, Trouble};
-use std::path::{Path, PathBuf};
+use screens::Screens;
+use std::path::PathBuf;
+use trade::words::Words;
 
 /// A roofer's book: what you said about each roof, what became of it, and what to do next.
 #[derive(Parser, Debug)]
@@ -84,39 +86,9 @@ enum Command {
     Restore(keep::Restore),
 }
 
-/// Why a command failed, in words.
-#[derive(Debug)]
-pub struct Failure(pub String);
-
-impl Failure {
-    /// With these words.
-    pub fn new(says: impl Into<String>) -> Self {
-        Self(says.into())
-    }
-}
-
-macro_rules! fails_as {
-    ($($error:ty),+ $(,)?) => {$(
-        impl From<$error> for Failure {
-            fn from(error: $error) -> Self {
-                Self(error.to_string())
-            }
-        }
-    )+};
-}
-
-fails_as!(
-    ActError,
-    BookError,
-    Trouble,
-    fixtures::play::PlayError,
-    serde_json::Error
-);
-
-impl Failure {
-    fn io(path: &Path, error: &std::io::Error) -> Self {
-        Self(format!("{}: {error}", path.display()))
-    }
+/// The words of a book's firm.
+fn words_of(book: &Book) -> Result<&'static Words, Failure> {
+    Ok(Words::of(book.firm()?.language))
 }
 
 impl Common {
@@ -124,12 +96,22 @@ impl Common {
         Clock { today: self.today }
     }
 
-    fn open(&self) -> Result<Book, Failure> {
-        Ok(Book::open(&self.book, &self.key.key(&self.book)?)?)
+    /// Opens the book and does something with it. From here on the firm's language is spoken.
+    fn with_book<T>(
+        &self,
+        run: impl FnOnce(Book, &'static Words) -> Result<T, Failure>,
+    ) -> Result<T, Failure> {
+        let book = Book::open(&self.book, &self.key.key(&self.book)?)?;
+        let words = words_of(&book)?;
+        run(book, words).map_err(|failure| failure.in_language(words.language()))
     }
 
-    fn screens(&self) -> Result<Screens, Failure> {
-        Ok(Screens::of(self.open()?))
+    /// The same with the screens of the book.
+    fn with_screens<T>(
+        &self,
+        run: impl FnOnce(Screens) -> Result<T, Failure>,
+    ) -> Result<T, Failure> {
+        self.with_book(|book, _| run(Screens::of(book)))
     }
 }
 

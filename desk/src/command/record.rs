@@ -1,12 +1,14 @@
 //! Taking in a visit file, and publishing its shape.
 
+use super::Common;
 use super::answer::{answer, say};
-use super::{Common, Failure};
-use acts::record::{self, NotTaken, PictureFiles, file};
+use crate::failure::Failure;
+use acts::record::{self, NotTaken, PictureFiles, Problem, Taken, file};
 use clap::Args;
 use serde_json::json;
 use std::path::{Path, PathBuf};
 use trade::catalogue::Catalogue;
+use trade::words::{Said, Words};
 
 /// Taking in a visit file.
 #[derive(Args, Debug)]
@@ -26,40 +28,49 @@ pub(super) struct Schema {
 struct Folder<'a>(&'a Path);
 
 impl PictureFiles for Folder<'_> {
-    fn read(&self, name: &str) -> Result<Vec<u8>, String> {
-        std::fs::read(self.0.join(name)).map_err(|error| format!("{name}: {error}"))
+    fn read(&self, name: &str) -> Result<Vec<u8>, Said> {
+        std::fs::read(self.0.join(name)).map_err(|error| acts::system(&error))
     }
 }
 
 pub(super) fn run(common: &Common, asked: &Record) -> Result<(), Failure> {
     let text =
         std::fs::read_to_string(&asked.file).map_err(|error| Failure::io(&asked.file, &error))?;
-    let mut book = common.open()?;
-    let folder = asked.file.parent().unwrap_or_else(|| Path::new("."));
-    let taken = record::read(&text)
-        .and_then(|file| record::take_in(&mut book, &file, &Folder(folder), common.clock().now()));
-    match taken {
-        Ok(taken) => answer(common.json, &taken, || {
-            format!(
-                "Recorded: {} marks and {} pictures on {} property.",
-                taken.marks,
-                taken.photos,
-                if taken.new { "a new" } else { "a known" }
-            )
-        }),
-        Err(NotTaken::Problems(problems)) => {
-            if common.json {
-                answer(true, &json!({ "problems": problems }), String::new)?;
-                return Err(Failure::new("nothing was changed"));
-            }
-            let lines: Vec<String> = problems.iter().map(ToString::to_string).collect();
-            Err(Failure::new(format!(
-                "{}\nNothing was changed.",
-                lines.join("\n")
-            )))
+    common.with_book(|mut book, words| {
+        let folder = asked.file.parent().unwrap_or_else(|| Path::new("."));
+        let moment = common.clock().now();
+        let taken = record::read(&text)
+            .and_then(|file| record::take_in(&mut book, &file, &Folder(folder), moment));
+        match taken {
+            Ok(taken) => answer(common.json, &taken, || words.say(&told(taken))),
+            Err(NotTaken::Problems(problems)) => refused(common, &problems, words),
+            Err(NotTaken::Act(error)) => Err(error.into()),
         }
-        Err(NotTaken::Act(error)) => Err(error.into()),
+    })
+}
+
+fn told(taken: Taken) -> Said {
+    let count = |of: usize| i64::try_from(of).unwrap_or(i64::MAX);
+    Said::new("desk-recorded")
+        .with("marks", count(taken.marks))
+        .with("photos", count(taken.photos))
+        .with("new", if taken.new { "yes" } else { "no" })
+}
+
+/// Says what is wrong with the file: to another program as an answer, to a person as the failure itself.
+fn refused(common: &Common, problems: &[Problem], words: &Words) -> Result<(), Failure> {
+    if common.json {
+        let told: Vec<_> = problems.iter().map(|problem| problem.told(words)).collect();
+        answer(true, &json!({ "problems": told }), String::new)?;
+        return Err(Failure::of("desk-record-refused"));
     }
+    let lines: Vec<String> = problems
+        .iter()
+        .map(|problem| words.say(&problem.says()))
+        .collect();
+    Err(Failure::new(
+        Said::new("desk-record-wrong").with("problems", lines.join("\n")),
+    ))
 }
 
 pub(super) fn schema(asked: &Schema) -> Result<(), Failure> {

@@ -1,12 +1,15 @@
 //! Serving the screens as a page on this computer.
 
+use super::Common;
 use super::answer::say;
-use super::{Common, Failure};
 use crate::clock::Clock;
+use crate::failure::Failure;
 use crate::page::hex;
 use crate::page::{self, Serving};
+use crate::tongue;
 use clap::Args;
 use screens::Screens;
+use trade::words::Said;
 
 /// Serving.
 #[derive(Args, Debug)]
@@ -17,14 +20,16 @@ pub(super) struct Serve {
 }
 
 pub(super) fn run(common: &Common, asked: &Serve) -> Result<(), Failure> {
-    until_ended(common.screens()?, common.clock(), asked.port)
+    common.with_screens(|screens| until_ended(screens, common.clock(), asked.port))
 }
 
 /// Serves until the process is ended.
 pub(super) fn until_ended(screens: Screens, clock: Clock, port: u16) -> Result<(), Failure> {
     let token = token()?;
-    let runtime = tokio::runtime::Runtime::new()
-        .map_err(|error| Failure::new(format!("the page could not be started: {error}")))?;
+    let words = super::words_of(screens.book())?;
+    let runtime = tokio::runtime::Runtime::new().map_err(|error| {
+        Failure::new(Said::new("desk-page-not-started").with("why", acts::system(&error)))
+    })?;
     runtime
         .block_on(page::serve(
             Serving {
@@ -32,23 +37,23 @@ pub(super) fn until_ended(screens: Screens, clock: Clock, port: u16) -> Result<(
                 clock,
                 port,
                 token,
+                outside: tongue::words(),
             },
-            |address| {
-                say(&format!(
-                    "Open {address}\nOnly this computer can reach it. End it with Ctrl-C."
-                ));
-            },
+            |address| say(&words.say(&Said::new("desk-serving").with("address", address))),
         ))
         .map_err(|error| {
-            Failure::new(format!(
-                "port {port} could not be used ({error}); try --port 0"
-            ))
+            Failure::new(
+                Said::new("desk-page-port")
+                    .with("port", port.to_string())
+                    .with("why", acts::system(&error)),
+            )
         })
 }
 
 fn token() -> Result<String, Failure> {
     let mut bytes = [0_u8; 24];
-    getrandom::fill(&mut bytes)
-        .map_err(|error| Failure::new(format!("this computer gave no random number: {error}")))?;
+    getrandom::fill(&mut bytes).map_err(|error| {
+        Failure::new(Said::new("desk-page-random").with("detail", error.to_string()))
+    })?;
     Ok(hex(&bytes))
 }

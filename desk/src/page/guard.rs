@@ -12,6 +12,7 @@ use axum::http::{HeaderMap, Method, StatusCode, Uri};
 use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
 use std::sync::Arc;
+use trade::words::Words;
 
 /// Nothing from elsewhere, no script but ours, no frame around us.
 const POLICY: &str = "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; \
@@ -19,15 +20,21 @@ const POLICY: &str = "default-src 'none'; style-src 'self'; script-src 'self'; i
 const COOKIE_NAME: &str = "ladderbook";
 
 /// What the guard compares with.
-#[derive(Clone, Debug)]
+#[derive(Clone)]
 pub(super) struct Guard {
     /// The token that the address printed at the start bears.
     pub(super) token: Arc<str>,
     /// The port.
     pub(super) port: u16,
+    /// What a stranger is told with: this computer's language, for the firm's is the book's.
+    pub(super) words: &'static Words,
 }
 
 impl Guard {
+    fn refuses(&self, status: StatusCode, why: &str) -> Response {
+        sealed((status, self.words.text(why)).into_response())
+    }
+
     fn is_ours(&self, host: &str) -> bool {
         ["127.0.0.1", "localhost", "[::1]"]
             .iter()
@@ -82,32 +89,20 @@ fn same(one: &str, other: &str) -> bool {
 pub(super) async fn watch(State(guard): State<Guard>, request: Request, next: Next) -> Response {
     let headers = request.headers();
     if !guard.host_is_ours(headers) {
-        return refused(
-            StatusCode::MISDIRECTED_REQUEST,
-            "this page is only for this computer",
-        );
+        return guard.refuses(StatusCode::MISDIRECTED_REQUEST, "desk-page-foreign");
     }
     if let Some(token) = token_in(request.uri()) {
         return if same(token, &guard.token) {
             enter(&guard)
         } else {
-            refused(
-                StatusCode::FORBIDDEN,
-                "this is not the address that was printed at the start",
-            )
+            guard.refuses(StatusCode::FORBIDDEN, "desk-page-other-token")
         };
     }
     if !guard.has_token(headers) {
-        return refused(
-            StatusCode::FORBIDDEN,
-            "open the address that ladderbook printed when it started",
-        );
+        return guard.refuses(StatusCode::FORBIDDEN, "desk-page-no-token");
     }
     if request.method() != Method::GET && !guard.origin_is_ours(headers) {
-        return refused(
-            StatusCode::FORBIDDEN,
-            "this came from another page; nothing was changed",
-        );
+        return guard.refuses(StatusCode::FORBIDDEN, "desk-page-from-elsewhere");
     }
     sealed(next.run(request).await)
 }
@@ -132,10 +127,6 @@ fn enter(guard: &Guard) -> Response {
         .headers_mut()
         .insert(LOCATION, HeaderValue::from_static("/"));
     sealed(response)
-}
-
-fn refused(status: StatusCode, why: &'static str) -> Response {
-    sealed((status, why).into_response())
 }
 
 fn sealed(mut response: Response) -> Response {

@@ -16,6 +16,7 @@ use std::net::{Ipv4Addr, SocketAddr};
 use std::sync::{Arc, Mutex, PoisonError};
 use tokio::net::TcpListener;
 use trade::ids::{LetterId, PhotoId};
+use trade::words::Words;
 
 /// The largest picture that the page takes in: the book's own limit, and room for the form around it.
 const MOST_BYTES: usize = 80 << 20;
@@ -30,12 +31,15 @@ pub struct Serving {
     pub port: u16,
     /// The token.
     pub token: String,
+    /// What is said where the book has no say: to strangers, and when something broke.
+    pub outside: &'static Words,
 }
 
 #[derive(Clone)]
 struct Shared {
     screens: Arc<Mutex<Screens>>,
     clock: Clock,
+    outside: &'static Words,
 }
 
 impl Shared {
@@ -53,12 +57,22 @@ impl Shared {
         })
         .await
         .map_err(|_| {
-            (
-                StatusCode::INTERNAL_SERVER_ERROR,
-                "something broke; what was kept before is safe. Go back and try again",
-            )
-                .into_response()
+            let says = self.outside.text("desk-page-broke");
+            (StatusCode::INTERNAL_SERVER_ERROR, says).into_response()
         })
+    }
+
+    /// The sentence of a key in the firm's language.
+    async fn says(&self, key: &'static str) -> String {
+        let outside = self.outside;
+        self.with(move |screens, _| screens.words().unwrap_or(outside).text(key))
+            .await
+            .unwrap_or_else(|_| outside.text(key))
+    }
+
+    /// What was sent cannot be read.
+    async fn unread(&self, key: &'static str) -> Response {
+        (StatusCode::BAD_REQUEST, self.says(key).await).into_response()
     }
 }
 
@@ -72,10 +86,12 @@ pub async fn serve(serving: Serving, ready: impl FnOnce(&str)) -> std::io::Resul
     let guard = Guard {
         token: serving.token.as_str().into(),
         port,
+        words: serving.outside,
     };
     let shared = Shared {
         screens: Arc::new(Mutex::new(serving.screens)),
         clock: serving.clock,
+        outside: serving.outside,
     };
     let app = Router::new()
         .route("/act", post(act))
@@ -103,13 +119,8 @@ async fn show(State(shared): State<Shared>, headers: HeaderMap, uri: Uri) -> Res
         .map_or("/", |path| path.as_str())
         .to_owned();
     let Ok(place) = address.parse::<Place>() else {
-        return page(
-            &shared,
-            Place::start(),
-            Above::trouble(NOWHERE.to_owned()),
-            StatusCode::NOT_FOUND,
-        )
-        .await;
+        let above = Above::trouble(shared.says("desk-page-nowhere").await);
+        return page(&shared, Place::start(), above, StatusCode::NOT_FOUND).await;
     };
     let above = Above {
         notice: notice(&headers),
@@ -117,8 +128,6 @@ async fn show(State(shared): State<Shared>, headers: HeaderMap, uri: Uri) -> Res
     };
     page(&shared, place, above, StatusCode::OK).await
 }
-
-const NOWHERE: &str = "There is no such page. Nothing was changed.";
 
 /// What is said above a page.
 #[derive(Default)]
@@ -141,9 +150,10 @@ impl Above {
 }
 
 async fn page(shared: &Shared, place: Place, above: Above, status: StatusCode) -> Response {
+    let outside = shared.outside;
     let drawn = shared
         .with(move |screens, clock| {
-            let language = screens.words().map_or("en", |words| words.language().tag());
+            let language = screens.words().unwrap_or(outside).language().tag();
             let mut frame = Frame {
                 place: &place,
                 notice: above.notice.as_deref(),
@@ -173,11 +183,7 @@ async fn page(shared: &Shared, place: Place, above: Above, status: StatusCode) -
 /// One tap: the action, what stands in its fields, and where it was tapped.
 async fn act(State(shared): State<Shared>, Form(fields): Form<Vec<(String, String)>>) -> Response {
     let Some((action, at)) = tapped(&fields) else {
-        return (
-            StatusCode::BAD_REQUEST,
-            "this tap could not be read; nothing was changed",
-        )
-            .into_response();
+        return shared.unread("desk-page-tap-unread").await;
     };
     let refused = match &action {
         Action::Submit { form, .. } => Some(form.clone()),
@@ -254,11 +260,7 @@ async fn draft(State(shared): State<Shared>, body: String) -> Response {
 
 async fn shoot(State(shared): State<Shared>, form: Multipart) -> Response {
     let Some((shutter, at, bytes)) = picture(form).await else {
-        return (
-            StatusCode::BAD_REQUEST,
-            "this picture could not be read; nothing was kept",
-        )
-            .into_response();
+        return shared.unread("desk-page-picture-unread").await;
     };
     let shot = shared
         .with(move |screens, clock| {
