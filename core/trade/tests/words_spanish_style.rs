@@ -16,6 +16,11 @@ fn words_of(text: &str) -> impl Iterator<Item = String> {
         .map(str::to_lowercase)
 }
 
+/// A text without what stands in straight quotes: the names of a visit file's members are no Spanish.
+fn without_names(text: &str) -> String {
+    text.split('"').step_by(2).collect()
+}
+
 /// English's small words: none of them is a Spanish word too.
 #[test]
 fn no_english_word_slipped_in() {
@@ -24,7 +29,7 @@ fn no_english_word_slipped_in() {
         "shingle", "shingles", "flashing", "boot", "deck", "vent", "leak",
     ];
     for (name, key, _, spanish) in pairs() {
-        for word in words_of(&spanish.text) {
+        for word in words_of(&without_names(&spanish.text)) {
             assert!(
                 !english.contains(&word.as_str()),
                 "{name}: {key}: {word} in {}",
