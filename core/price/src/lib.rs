@@ -1,1 +1,27 @@
-//! From a measured roof to what is ordered, hauled away and paid. Pure: it knows no file, clock or chance.
+//! From a measured roof to what is ordered, hauled away and paid.
+//!
+//! - [`takeoff()`]: what a new covering takes, from the plan and the covering as it is laid.
+//! - [`tear_off()`]: what comes down, how heavy it is and in how many loads; [`load()`]: what the roof carries.
+//! - [`worth`]: money now against money later.
+//!
+//! Pure: it knows no file, clock or chance.
+
+pub mod choices;
+mod code;
+mod load;
+mod reading;
+pub mod standing;
+pub mod supplies;
+pub mod takeoff;
+mod tear_off;
+mod weights;
+pub mod worth;
+
+pub use choices::{Choices, Ventilation};
+pub use load::load;
+pub use reading::Reading;
+pub use standing::Standing;
+pub use supplies::{Supplies, Supply};
+pub use takeoff::{Basis, TakeoffError, takeoff};
+pub use tear_off::{TearOffError, tear_off};
+pub use weights::Weights;

@@ -1,0 +1,105 @@
+//! What stands through a roof and is flashed anew: read from the parts of the record and their measures.
+
+use serde::{Deserialize, Serialize};
+use trade::answer::Answer;
+use trade::history::History;
+use trade::ids::{PartId, SlopeId, StructureId};
+use trade::mark::{Condition, MeasureOf};
+use trade::property::Part;
+use trade::units::{Length, Measured};
+
+/// A pipe.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Pipe {
+    /// The part.
+    pub part: PartId,
+    /// The slope it stands on.
+    #[serde(default)]
+    pub slope: Option<SlopeId>,
+    /// Across the outside.
+    #[serde(default)]
+    pub diameter: Option<Length>,
+}
+
+/// A chimney.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Chimney {
+    /// The part.
+    pub part: PartId,
+    /// The slope it stands on.
+    #[serde(default)]
+    pub slope: Option<SlopeId>,
+    /// Side to side, parallel to the ridge.
+    #[serde(default)]
+    pub width: Option<Measured<Length>>,
+    /// Front to back, level. No mark holds it: it is told when the roof is counted.
+    #[serde(default)]
+    pub depth: Option<Length>,
+    /// Whether it stands astride the ridge, so that no water comes at it from above.
+    #[serde(default)]
+    pub astride_ridge: Answer,
+}
+
+/// What stands through one roof.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Standing {
+    /// Its pipes.
+    pub pipes: Vec<Pipe>,
+    /// Its chimneys.
+    pub chimneys: Vec<Chimney>,
+    /// Vents high on it, one by one.
+    pub high_vents: u32,
+}
+
+impl Standing {
+    /// What the record knows of one structure; parts that are gone are left out.
+    pub fn of(history: &History, structure: StructureId) -> Self {
+        let mut standing = Self::default();
+        for part in history.parts_of(structure) {
+            if is_gone(history, part) {
+                continue;
+            }
+            let measure = |of| measured(history, part, of);
+            match part.kind.as_str() {
+                "pipe-boot" => standing.pipes.push(Pipe {
+                    part: part.id,
+                    slope: part.slope,
+                    diameter: measure(MeasureOf::Diameter).map(|measured| measured.value),
+                }),
+                "masonry-chimney" | "prefab-chimney" => standing.chimneys.push(Chimney {
+                    part: part.id,
+                    slope: part.slope,
+                    width: measure(MeasureOf::Width),
+                    depth: None,
+                    astride_ridge: measure(MeasureOf::Distance)
+                        .map_or(Answer::Unknown, |distance| {
+                            Answer::from(distance.value == Length::ZERO)
+                        }),
+                }),
+                "roof-vent" => standing.high_vents += 1,
+                _ => {}
+            }
+        }
+        standing
+    }
+}
+
+fn is_gone(history: &History, part: &Part) -> bool {
+    history
+        .marks
+        .iter()
+        .rev()
+        .find(|mark| mark.part == part.id && mark.is_real())
+        .is_some_and(|mark| mark.condition == Condition::Gone)
+}
+
+/// The last measure of one kind, on whatever visit it was taken.
+pub(crate) fn measured(history: &History, part: &Part, of: MeasureOf) -> Option<Measured<Length>> {
+    history
+        .marks
+        .iter()
+        .rev()
+        .filter(|mark| mark.part == part.id)
+        .find_map(|mark| mark.measure(of).copied())
+}
