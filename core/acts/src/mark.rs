@@ -81,6 +81,7 @@ pub(crate) fn part_at(
                 kind: kind.clone(),
                 which: which.clone(),
                 number: numbering.take(*structure),
+                at: None,
             };
             let id = part.id;
             tx.record(Entry::Part(part))?;

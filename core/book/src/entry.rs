@@ -4,13 +4,16 @@ use crate::error::{BookError, Result, record};
 use serde::{Deserialize, Serialize};
 use trade::firm::{Firm, HousePolicy, Profile};
 use trade::ids::{
-    LetterId, MarkId, NoteId, OutcomeId, PartId, PhotoId, PropertyId, ReminderId, SlopeId, StackId,
-    StructureId, VisitId, WorkId,
+    LetterId, MarkId, NoteId, OfferId, OutcomeId, PartId, PhotoId, PropertyId, ReminderId,
+    SketchId, SlopeId, StackId, StructureId, VisitId, WorkId,
 };
 use trade::letter::Letter;
 use trade::mark::Mark;
+use trade::offer::Offer;
 use trade::outcome::{Outcome, Reminder};
+use trade::price_list::PriceList;
 use trade::property::{Part, Property, Slope, Structure};
+use trade::sketch::Sketch;
 use trade::stack::Stack;
 use trade::visit::{Note, Photo, Visit};
 use trade::words::Said;
@@ -29,6 +32,8 @@ macro_rules! entries {
             Profile(Profile),
             /// The firm's own policy.
             Policy(HousePolicy),
+            /// The firm's own price list.
+            PriceList(Box<PriceList>),
             /// Two properties are the same place; whoever asks for the other is led to the kept one.
             Joined {
                 /// The one that is kept.
@@ -60,6 +65,8 @@ macro_rules! entries {
             Profile,
             /// The firm's own policy.
             Policy,
+            /// The firm's own price list.
+            PriceList,
             /// Whether one property leads to another.
             Joining(PropertyId),
             /// The erasure of a property.
@@ -69,7 +76,7 @@ macro_rules! entries {
         impl Subject {
             /// Every kind of thing, as it is stored.
             pub const KINDS: &'static [&'static str] =
-                &[$($key,)+ "firm", "profile", "policy", "joining", "erasure"];
+                &[$($key,)+ "firm", "profile", "policy", "price-list", "joining", "erasure"];
 
             /// What kind of thing it is, as it is stored.
             pub(crate) fn kind(self) -> &'static str {
@@ -78,6 +85,7 @@ macro_rules! entries {
                     Self::Firm => "firm",
                     Self::Profile => "profile",
                     Self::Policy => "policy",
+                    Self::PriceList => "price-list",
                     Self::Joining(_) => "joining",
                     Self::Erasure(_) => "erasure",
                 }
@@ -87,7 +95,7 @@ macro_rules! entries {
             pub(crate) fn uuid(self) -> Uuid {
                 match self {
                     $(Self::$name(id) => id.0,)+
-                    Self::Firm | Self::Profile | Self::Policy => Uuid::nil(),
+                    Self::Firm | Self::Profile | Self::Policy | Self::PriceList => Uuid::nil(),
                     Self::Joining(id) | Self::Erasure(id) => id.0,
                 }
             }
@@ -99,6 +107,7 @@ macro_rules! entries {
                     "firm" => Self::Firm,
                     "profile" => Self::Profile,
                     "policy" => Self::Policy,
+                    "price-list" => Self::PriceList,
                     "joining" => Self::Joining(id.into()),
                     "erasure" => Self::Erasure(id.into()),
                     other => {
@@ -118,6 +127,7 @@ macro_rules! entries {
                     Self::Firm(_) => Subject::Firm,
                     Self::Profile(_) => Subject::Profile,
                     Self::Policy(_) => Subject::Policy,
+                    Self::PriceList(_) => Subject::PriceList,
                     Self::Joined { other, .. } | Self::Parted { other } => Subject::Joining(*other),
                     Self::Withdrawn(subject) => *subject,
                     Self::Erased { property } => Subject::Erasure(*property),
@@ -132,6 +142,7 @@ macro_rules! entries {
                     Self::Firm(record) => serde_json::to_string(record),
                     Self::Profile(record) => serde_json::to_string(record),
                     Self::Policy(record) => serde_json::to_string(record),
+                    Self::PriceList(record) => serde_json::to_string(record),
                     Self::Joined { kept, .. } => serde_json::to_string(&Leads { kept: *kept }),
                     Self::Parted { .. } | Self::Withdrawn(_) | Self::Erased { .. } => {
                         return Ok((None, self));
@@ -160,6 +171,7 @@ macro_rules! entries {
                     Subject::Firm => serde_json::from_str(value).map(Self::Firm),
                     Subject::Profile => serde_json::from_str(value).map(Self::Profile),
                     Subject::Policy => serde_json::from_str(value).map(Self::Policy),
+                    Subject::PriceList => serde_json::from_str(value).map(Self::PriceList),
                     Subject::Joining(other) => serde_json::from_str(value)
                         .map(|Leads { kept }| Self::Joined { kept, other }),
                     Subject::Erasure(property) => return Ok(Self::Erased { property }),
@@ -220,6 +232,10 @@ entries! {
     Outcome(Outcome, OutcomeId) = "outcome",
     /// Something to come back to.
     Reminder(Reminder, ReminderId) = "reminder",
+    /// A roof's measures.
+    Sketch(Sketch, SketchId) = "sketch",
+    /// Priced courses put to the owner.
+    Offer(Offer, OfferId) = "offer",
 }
 
 #[derive(Serialize, Deserialize)]
@@ -254,9 +270,12 @@ impl Entry {
             Self::Letter(record) => Belongs::Property(record.property),
             Self::Outcome(record) => Belongs::Property(record.property),
             Self::Reminder(record) => Belongs::Property(record.property),
+            Self::Sketch(record) => Belongs::With(record.structure.into()),
+            Self::Offer(record) => Belongs::With(record.structure.into()),
             Self::Firm(_)
             | Self::Profile(_)
             | Self::Policy(_)
+            | Self::PriceList(_)
             | Self::Joined { .. }
             | Self::Parted { .. }
             | Self::Erased { .. } => Belongs::Firm,
@@ -264,6 +283,7 @@ impl Entry {
                 Subject::Firm
                 | Subject::Profile
                 | Subject::Policy
+                | Subject::PriceList
                 | Subject::Joining(_)
                 | Subject::Erasure(_) => Belongs::Firm,
                 other => Belongs::With(*other),

@@ -150,10 +150,13 @@ fn sort_in(history: &mut History, entry: Entry) {
         Entry::Letter(record) => history.letters.push(record),
         Entry::Outcome(record) => history.outcomes.push(record),
         Entry::Reminder(record) => history.reminders.push(record),
+        Entry::Sketch(record) => history.sketches.push(record),
+        Entry::Offer(record) => history.offers.push(record),
         Entry::Property(_)
         | Entry::Firm(_)
         | Entry::Profile(_)
         | Entry::Policy(_)
+        | Entry::PriceList(_)
         | Entry::Joined { .. }
         | Entry::Parted { .. }
         | Entry::Withdrawn(_)
@@ -177,6 +180,12 @@ fn leave_out(history: &mut History) {
     history
         .stacks
         .retain(|stack| visits.contains(&stack.visit) && structures.contains(&stack.structure));
+    history
+        .sketches
+        .retain(|sketch| structures.contains(&sketch.structure));
+    history
+        .offers
+        .retain(|offer| structures.contains(&offer.structure));
     history.photos.retain(|photo| visits.contains(&photo.visit));
     history.notes.retain(|note| visits.contains(&note.visit));
 }
@@ -213,6 +222,8 @@ fn put_in_order(history: &mut History) {
     history
         .letters
         .sort_by_key(|letter| (letter.on, letter.made));
+    history.sketches.sort_by_key(|sketch| sketch.at);
+    history.offers.sort_by_key(|offer| offer.on);
     history.outcomes.sort_by_key(|outcome| outcome.on);
     history
         .reminders

@@ -15,6 +15,7 @@ use trade::firm::{Firm, HousePolicy, Profile};
 use trade::history::History;
 use trade::ids::{DeviceId, PropertyId, VisitId};
 use trade::outcome::Reminder;
+use trade::price_list::PriceList;
 use trade::property::{Address, Property};
 use trade::stack::Covering;
 use uuid::Uuid;
@@ -164,6 +165,17 @@ impl Records {
         Ok(match self.get(Subject::Policy)? {
             Some(Entry::Policy(policy)) => policy,
             _ => HousePolicy::default(),
+        })
+    }
+
+    /// The firm's own price list, where it has put one in.
+    ///
+    /// # Errors
+    /// [`BookError::Damaged`] where it does not read.
+    pub fn price_list(&self) -> Result<Option<PriceList>> {
+        Ok(match self.get(Subject::PriceList)? {
+            Some(Entry::PriceList(list)) => Some(*list),
+            _ => None,
         })
     }
 

@@ -128,7 +128,11 @@ fn the_verdict_and_its_reasons_stand_beside_the_request() {
         )
     );
     let why: Vec<String> = then.why.iter().map(said).collect();
-    assert_eq!(why, ["the refusal's reason"], "what answers the request is told alone");
+    assert_eq!(
+        why,
+        ["the refusal's reason"],
+        "what answers the request is told alone"
+    );
     assert_eq!(roof.doorstep(None, "2017-05-02").then_and_now, None);
 }
 

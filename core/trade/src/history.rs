@@ -3,8 +3,10 @@
 use crate::ids::{MarkId, PartId, SlopeId, StructureId, VisitId};
 use crate::letter::Letter;
 use crate::mark::Mark;
+use crate::offer::Offer;
 use crate::outcome::{Outcome, Reminder};
 use crate::property::{Part, Property, Slope, Structure};
+use crate::sketch::Sketch;
 use crate::stack::Stack;
 use crate::visit::{Note, Photo, Visit};
 use crate::work::Work;
@@ -39,6 +41,12 @@ pub struct History {
     pub outcomes: Vec<Outcome>,
     /// What to come back to, by date.
     pub reminders: Vec<Reminder>,
+    /// Roofs as they were measured, oldest first. Of two of one structure the later one counts.
+    #[serde(default)]
+    pub sketches: Vec<Sketch>,
+    /// Offers, oldest first.
+    #[serde(default)]
+    pub offers: Vec<Offer>,
 }
 
 impl History {
@@ -58,6 +66,8 @@ impl History {
             letters: Vec::new(),
             outcomes: Vec::new(),
             reminders: Vec::new(),
+            sketches: Vec::new(),
+            offers: Vec::new(),
         }
     }
 
@@ -99,6 +109,14 @@ impl History {
             .iter()
             .rev()
             .find(|mark| mark.part == part && mark.visit == visit)
+    }
+
+    /// The measures of a structure that count: the last ones taken.
+    pub fn sketch_of(&self, structure: StructureId) -> Option<&Sketch> {
+        self.sketches
+            .iter()
+            .rev()
+            .find(|sketch| sketch.structure == structure)
     }
 
     /// Where a visit stands in the order of visits.

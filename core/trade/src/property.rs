@@ -2,7 +2,7 @@
 
 use crate::catalogue::KindKey;
 use crate::ids::{PartId, PersonId, PropertyId, SlopeId, StructureId};
-use crate::units::{Measured, Pitch};
+use crate::units::{Length, Measured, Pitch};
 use jiff::civil::Date;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -262,4 +262,16 @@ pub struct Part {
     pub which: Option<String>,
     /// Its number on plan and letter, 1 first within its structure.
     pub number: u16,
+    /// Where it lies on the plan of its structure, where somebody put it there.
+    #[serde(default)]
+    pub at: Option<OnPlan>,
+}
+
+/// A place on a structure's plan: to the right and away from the street, as its outline is drawn.
+#[derive(JsonSchema, Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct OnPlan {
+    /// To the right, seen from the street.
+    pub x: Length,
+    /// Away from the street.
+    pub y: Length,
 }

@@ -168,6 +168,7 @@ macro_rules! shown_as {
 shown_as! {
     arrive: Arrive -> screens::Arrive,
     doorstep: Doorstep -> screens::Doorstep,
+    property: Property -> Box<screens::Property>,
     safety: Safety -> screens::Safety,
     walk: Walk -> Box<screens::Walk>,
     mark: Mark -> Box<screens::Mark>,

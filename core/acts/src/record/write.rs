@@ -388,6 +388,7 @@ impl Writer<'_> {
             kind: part.kind.clone(),
             which: part.which.clone(),
             number: self.numbering.take(structure),
+            at: None,
         }))?;
         Ok(id)
     }

@@ -82,6 +82,7 @@ pub fn part(on: &Structure) -> Part {
         kind: "pipe-boot".into(),
         which: Some("nearest the birdbath".to_owned()),
         number: 1,
+        at: None,
     }
 }
 

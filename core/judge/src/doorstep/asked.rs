@@ -126,7 +126,10 @@ fn why(record: &Record<'_>, case: &Case<'_>) -> Vec<Said> {
             .flat_map(|step| step.reasons)
     });
     let main: Vec<&Reason> = main.collect();
-    let asked = main.iter().copied().filter(|one| is_of_the_asked(record, one));
+    let asked = main
+        .iter()
+        .copied()
+        .filter(|one| is_of_the_asked(record, one));
     let mut reasons = each_once(refused.flatten().chain(asked));
     if reasons.is_empty() {
         reasons = each_once(main.into_iter());

@@ -20,11 +20,7 @@ pub fn ground(case: &Case<'_>, ground: Ground) -> Option<Reason> {
 fn fact(case: &Case<'_>, question: Question) -> Option<Reason> {
     let because = |rule, source, strength| case.because(question, rule, source, strength);
     match question {
-        Question::TooLow => because(
-            Rule::TooLow,
-            case.too_low_by(),
-            Strength::Requires,
-        ),
+        Question::TooLow => because(Rule::TooLow, case.too_low_by(), Strength::Requires),
         Question::CoveringDone if case.answers.get(Question::TwoLayers).is_yes() => because(
             Rule::CoveringDoneOverLayers,
             Source::Evidence,

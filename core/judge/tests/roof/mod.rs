@@ -161,6 +161,7 @@ impl Roof {
             kind: KindKey::from(kind),
             which: None,
             number,
+            at: None,
         });
         id
     }

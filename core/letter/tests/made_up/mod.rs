@@ -175,6 +175,7 @@ fn part(number: u16, slope: Option<SlopeId>, kind: &str, which: Option<&str>) ->
         kind: KindKey::from(kind),
         which: which.map(str::to_owned),
         number: if in_garage { number - 19 } else { number },
+        at: None,
     }
 }
 

@@ -5,6 +5,7 @@ mod kill;
 mod likely;
 mod main_story;
 mod no_false_sound;
+mod premises;
 mod record_wrong;
 mod said;
 mod schema;

@@ -179,5 +179,5 @@ fn outcome(hand: &mut Hand) {
     );
     let told = hand.outcome().told;
     assert_eq!(told.len(), before + 1);
-    assert!(told[0].says.contains("Both cheeks"));
+    assert!(told[0].row.says.contains("Both cheeks"));
 }
