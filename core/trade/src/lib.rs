@@ -19,6 +19,7 @@ pub mod firm;
 pub mod history;
 pub mod ids;
 pub mod laid;
+pub mod leak;
 pub mod letter;
 pub mod mark;
 pub mod offer;
