@@ -2,3 +2,5 @@
 
 pub mod frame;
 pub mod laying;
+pub mod leak;
+pub mod skeleton;

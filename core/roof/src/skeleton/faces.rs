@@ -1,0 +1,223 @@
+//! From the paths of the wavefront's corners to the faces that they bound.
+
+use super::support::SupportId;
+use super::wavefront::{Trace, Traced};
+use super::{Arc, Carried, Face, NeverCloses, Side, Skeleton};
+use std::collections::BTreeMap;
+
+/// Nodes nearer to each other than this, in units of the grid, are one.
+const ONE_PLACE: f64 = 1.0;
+
+/// The skeleton from what the wavefront left behind.
+pub(super) fn gather(carried: &Carried, traced: Traced) -> Result<Skeleton, NeverCloses> {
+    let edges = edges_of(carried);
+    if !traced.open.is_empty() {
+        return Err(never_closes(&edges, &traced.open));
+    }
+    let outline = outline(carried);
+    let arcs = contracted(&traced.nodes, outline.iter().chain(&traced.traces));
+    let faces = (1..carried.supports.len())
+        .map(|support| {
+            let plane = carried.supports.get(support);
+            Face {
+                edges: edges[support].clone(),
+                normal: plane.normal(),
+                loops: if plane.is_upright() {
+                    Vec::new()
+                } else {
+                    loops(&traced.nodes, &arcs, support)
+                },
+            }
+        })
+        .collect();
+    let side = |support: SupportId| match support {
+        OUTSIDE => Side::Outside,
+        support if carried.supports.get(support).is_upright() => Side::Upright(support - 1),
+        support => Side::Face(support - 1),
+    };
+    let arcs = arcs
+        .iter()
+        .map(|trace| Arc {
+            from: trace.from,
+            to: trace.to,
+            left: side(trace.left),
+            right: side(trace.right),
+        })
+        .collect();
+    Ok(renumbered(traced.nodes, arcs, faces))
+}
+
+/// Beyond the outline: no edge carries the floor.
+const OUTSIDE: SupportId = super::support::FLOOR;
+
+/// The edges that carry each plane.
+fn edges_of(carried: &Carried) -> Vec<Vec<(usize, usize)>> {
+    let mut edges = vec![Vec::new(); carried.supports.len()];
+    for carrying in carried.rings.iter().flatten() {
+        if let Some(edge) = carrying.edge {
+            edges[carrying.first].push(edge);
+        }
+    }
+    for start in &carried.starts {
+        let waiting = edges[start.waiting].clone();
+        edges[start.later].extend(waiting);
+    }
+    edges
+}
+
+fn never_closes(edges: &[Vec<(usize, usize)>], open: &[SupportId]) -> NeverCloses {
+    let mut left: Vec<(usize, usize)> = open
+        .iter()
+        .flat_map(|&support| edges[support].iter().copied())
+        .collect();
+    left.sort_unstable();
+    left.dedup();
+    NeverCloses(left)
+}
+
+/// The edges of the outline as lines between its nodes, which are numbered ring by ring.
+fn outline(carried: &Carried) -> Vec<Trace> {
+    let mut traces = Vec::new();
+    let mut begun = 0;
+    for ring in &carried.rings {
+        let edges: Vec<SupportId> = ring
+            .iter()
+            .filter(|carrying| carrying.edge.is_some())
+            .map(|carrying| carrying.first)
+            .collect();
+        for (at, &support) in edges.iter().enumerate() {
+            traces.push(Trace {
+                from: begun + at,
+                to: begun + (at + 1) % edges.len(),
+                left: support,
+                right: OUTSIDE,
+            });
+        }
+        begun += edges.len();
+    }
+    traces
+}
+
+/// The lines that have a length, between nodes that are apart.
+fn contracted<'a>(nodes: &[[f64; 3]], traces: impl Iterator<Item = &'a Trace>) -> Vec<Trace> {
+    let same = in_one_place(nodes);
+    traces
+        .map(|trace| Trace {
+            from: root(&same, trace.from),
+            to: root(&same, trace.to),
+            ..*trace
+        })
+        .filter(|trace| trace.from != trace.to)
+        .collect()
+}
+
+/// For each node one that is in the same place, and in the end the first of them.
+fn in_one_place(nodes: &[[f64; 3]]) -> Vec<usize> {
+    let mut by_x: Vec<usize> = (0..nodes.len()).collect();
+    by_x.sort_unstable_by(|&one, &other| nodes[one][0].total_cmp(&nodes[other][0]));
+    let mut same: Vec<usize> = (0..nodes.len()).collect();
+    for (at, &one) in by_x.iter().enumerate() {
+        let near = by_x[at + 1..]
+            .iter()
+            .take_while(|&&other| nodes[other][0] - nodes[one][0] < ONE_PLACE);
+        for &other in near {
+            if distance(nodes[one], nodes[other]) < ONE_PLACE {
+                let (one, other) = (root(&same, one), root(&same, other));
+                same[one.max(other)] = one.min(other);
+            }
+        }
+    }
+    same
+}
+
+fn root(same: &[usize], mut node: usize) -> usize {
+    while same[node] != node {
+        node = same[node];
+    }
+    node
+}
+
+fn distance(p: [f64; 3], q: [f64; 3]) -> f64 {
+    ((p[0] - q[0]).powi(2) + (p[1] - q[1]).powi(2) + (p[2] - q[2]).powi(2)).sqrt()
+}
+
+/// The rims of one plane: its lines, each with the plane to the left, end to end.
+fn loops(nodes: &[[f64; 3]], traces: &[Trace], support: SupportId) -> Vec<Vec<usize>> {
+    let mut leaving: BTreeMap<usize, Vec<usize>> = BTreeMap::new();
+    for trace in traces {
+        if trace.left == support {
+            leaving.entry(trace.from).or_default().push(trace.to);
+        }
+        if trace.right == support {
+            leaving.entry(trace.to).or_default().push(trace.from);
+        }
+    }
+    let mut loops = Vec::new();
+    while let Some((&start, _)) = leaving.iter().find(|(_, ways)| !ways.is_empty()) {
+        let walked = walk(nodes, &mut leaving, start);
+        if walked.len() > 2 {
+            loops.push(walked);
+        }
+    }
+    loops
+}
+
+/// One rim, from a node until it is back.
+fn walk(nodes: &[[f64; 3]], leaving: &mut BTreeMap<usize, Vec<usize>>, start: usize) -> Vec<usize> {
+    let mut rim = vec![start];
+    let mut at = start;
+    while let Some(ways) = leaving.get_mut(&at).filter(|ways| !ways.is_empty()) {
+        let came = rim.len().checked_sub(2).map(|before| nodes[rim[before]]);
+        let chosen = sharpest_left(nodes, came, at, ways);
+        at = ways.swap_remove(chosen);
+        if at == start {
+            break;
+        }
+        rim.push(at);
+    }
+    rim
+}
+
+/// Of several ways on, the one that turns most to the left: so rims that touch in a node stay apart.
+fn sharpest_left(nodes: &[[f64; 3]], came: Option<[f64; 3]>, at: usize, ways: &[usize]) -> usize {
+    let Some(came) = came.filter(|_| ways.len() > 1) else {
+        return 0;
+    };
+    let here = nodes[at];
+    let turn = |to: usize| {
+        let (ux, uy) = (here[0] - came[0], here[1] - came[1]);
+        let (vx, vy) = (nodes[to][0] - here[0], nodes[to][1] - here[1]);
+        (ux * vy - uy * vx).atan2(ux * vx + uy * vy)
+    };
+    (0..ways.len())
+        .max_by(|&one, &other| turn(ways[one]).total_cmp(&turn(ways[other])))
+        .unwrap_or(0)
+}
+
+/// The same with only the nodes that a line ends in.
+fn renumbered(nodes: Vec<[f64; 3]>, mut arcs: Vec<Arc>, mut faces: Vec<Face>) -> Skeleton {
+    let mut number: Vec<Option<usize>> = vec![None; nodes.len()];
+    for arc in &arcs {
+        number[arc.from] = Some(0);
+        number[arc.to] = Some(0);
+    }
+    let mut kept = Vec::new();
+    for (node, number) in nodes.into_iter().zip(&mut number) {
+        if number.is_some() {
+            *number = Some(kept.len());
+            kept.push(node);
+        }
+    }
+    let new = |node: usize| number[node].unwrap_or_default();
+    for arc in &mut arcs {
+        (arc.from, arc.to) = (new(arc.from), new(arc.to));
+    }
+    for node in faces.iter_mut().flat_map(|face| &mut face.loops).flatten() {
+        *node = new(*node);
+    }
+    Skeleton {
+        nodes: kept,
+        arcs,
+        faces,
+    }
+}
