@@ -10,4 +10,5 @@ mod record_wrong;
 mod said;
 mod schema;
 mod three_taps;
+mod trouble;
 mod undo;

@@ -1,22 +1,24 @@
 //! A visit file that is wrong in any way is refused with the place and the reason, and changes nothing. The place is a JSON pointer
 //! (RFC 6901). Common practice, no source, for what is wrong.
 
+use crate::trouble::in_both;
 use acts::Book;
 use acts::record::{self, NotTaken, PictureFiles, Problem, Wrong};
 use job::scene::{self, Scene};
 use serde_json::{Value, json};
 use std::collections::BTreeSet;
 use trade::history::History;
+use trade::words::Said;
 
 /// Two names are pictures, one is something else, the rest cannot be read.
 struct Folder;
 
 impl PictureFiles for Folder {
-    fn read(&self, name: &str) -> Result<Vec<u8>, String> {
+    fn read(&self, name: &str) -> Result<Vec<u8>, Said> {
         match name {
             "eave.jpg" => Ok(vec![0xff, 0xd8, 0xff, 0xe0, 0, 0]),
             "note.txt" => Ok(b"no picture at all".to_vec()),
-            other => Err(format!("{other}: no such file")),
+            _ => Err(Said::new("system-not-found")),
         }
     }
 }
@@ -170,37 +172,37 @@ const NO_JSON: &[(&str, &str)] = &[
 
 /// Kinds of wrong that the table does not name because they need a visit in the book.
 const AGAINST_THE_BOOK: [Wrong; 2] = [Wrong::VisitTwice, Wrong::VisitOpen];
-/// How many kinds there are.
-const KINDS: usize = 48;
 
 #[test]
 fn every_wrong_file_is_refused_at_its_place_and_changes_nothing() {
     let scene = Scene::new();
     let mut book = other_book(&scene);
     let before = state(&book);
+    let mut said = Vec::new();
     for (wrong, at, change) in CASES {
         let mut file = right();
         change(&mut file);
         let problems = refused(&mut book, &file.to_string());
-        let found: Vec<_> = problems
-            .iter()
-            .map(|problem| (problem.wrong, problem.at.as_str()))
-            .collect();
-        assert_eq!(found, [(*wrong, *at)], "{problems:?}");
-        assert!(!problems[0].reason.is_empty());
+        let found: Vec<_> = problems.iter().map(place).collect();
+        assert_eq!(found, [(*wrong, (*at).to_owned())], "{problems:?}");
+        said.extend(in_both(&problems[0].says()));
         assert_eq!(state(&book), before, "{wrong:?} changes nothing");
     }
     for (text, at) in NO_JSON {
         let problems = refused(&mut book, text);
         assert_eq!(
-            (problems[0].wrong, problems[0].at.as_str()),
-            (Wrong::NotOfTheShape, *at)
+            place(&problems[0]),
+            (Wrong::NotOfTheShape, (*at).to_owned())
         );
+        said.extend(in_both(&problems[0].says()));
         assert_eq!(state(&book), before);
     }
     let more = format!("{} {{}}", right());
-    assert_eq!(refused(&mut book, &more)[0].wrong, Wrong::NotOfTheShape);
+    let problems = refused(&mut book, &more);
+    assert_eq!(problems[0].wrong, Wrong::NotOfTheShape);
+    said.extend(in_both(&problems[0].says()));
     assert_eq!(state(&book), before);
+    insta::assert_snapshot!("what-is-wrong", said.join("\n"));
     println!("{} wrong files", CASES.len() + NO_JSON.len() + 1);
 }
 
@@ -211,12 +213,8 @@ fn the_table_names_every_kind_of_wrong() {
         .map(|(wrong, ..)| *wrong)
         .chain(AGAINST_THE_BOOK)
         .collect();
-    assert_eq!(named.len(), KINDS);
-    assert_eq!(
-        named.last().map(|last| *last as usize),
-        Some(KINDS - 1),
-        "a kind was added: name it here"
-    );
+    let all: BTreeSet<Wrong> = Wrong::ALL.iter().copied().collect();
+    assert_eq!(named, all, "a kind was added: name it here");
 }
 
 #[test]
@@ -276,9 +274,10 @@ fn a_right_file_is_taken_in_whole_and_only_once() {
     let before = state(&book);
     let problems = refused(&mut book, &right().to_string());
     assert_eq!(
-        (problems[0].wrong, problems[0].at.as_str()),
-        (Wrong::VisitTwice, "/visit/on")
+        place(&problems[0]),
+        (Wrong::VisitTwice, "/visit/on".to_owned())
     );
+    in_both(&problems[0].says());
     assert_eq!(state(&book), before);
 }
 
@@ -293,11 +292,14 @@ fn nothing_is_taken_in_beside_an_open_visit() {
     let mut next = right();
     next["visit"]["on"] = json!("2026-05-06");
     let problems = refused(&mut book, &next.to_string());
-    assert_eq!(
-        (problems[0].wrong, problems[0].at.as_str()),
-        (Wrong::VisitOpen, "/visit")
-    );
+    assert_eq!(place(&problems[0]), (Wrong::VisitOpen, "/visit".to_owned()));
+    in_both(&problems[0].says());
     assert_eq!(state(&book), before);
+}
+
+/// What is wrong, and where.
+fn place(problem: &Problem) -> (Wrong, String) {
+    (problem.wrong, problem.at.to_string())
 }
 
 /// A book with one other house in it.
