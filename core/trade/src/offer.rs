@@ -1,5 +1,9 @@
 //! An offer: the priced courses put to the owner, in order of time.
 
+mod says;
+
+pub use says::Named;
+
 use crate::catalogue::{Months, RemedyKey};
 use crate::ids::{OfferId, PartId, StructureId};
 use crate::price_list::{Share, TaxOn};
@@ -210,8 +214,12 @@ pub enum Unpriced {
     NoDisposal,
     /// The list has no price for a sheet of deck.
     NoSheetPrice,
-    /// No takeoff was made, or no tear-off.
-    NotMeasured,
+    /// What is done is not named.
+    NoWorkNamed,
+    /// The roof was not counted.
+    NoTakeoff,
+    /// What comes down was not reckoned.
+    NoTearOff,
     /// A thing could not be counted on the roof.
     Gap {
         /// The thing.
@@ -302,6 +310,19 @@ pub struct PatchingAgain {
     pub rate: Share,
 }
 
+/// Patching again, to compare with.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", tag = "is")]
+pub enum Patching {
+    /// What it comes to.
+    Again(PatchingAgain),
+    /// A patch has no price yet, and why.
+    NotPriced {
+        /// What is missing.
+        unpriced: Vec<Unpriced>,
+    },
+}
+
 /// Why a course is offered that judgement refuses.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Nevertheless {
@@ -351,7 +372,7 @@ pub struct PricedCourse {
     pub yearly: Option<Yearly>,
     /// What patching again would come to over the same years.
     #[serde(default)]
-    pub patching: Option<PatchingAgain>,
+    pub patching: Option<Patching>,
 }
 
 impl PricedCourse {

@@ -1,5 +1,9 @@
 //! What a roof takes: each thing to order with how much of it is needed, what is torn off, and what the roof carries.
 
+mod tear_off;
+
+pub use tear_off::{Binding, Layers, PlaneLoad, TearOff};
+
 use crate::ids::StructureId;
 use crate::stack::Covering;
 use crate::units::{Length, Pitch};
@@ -535,76 +539,4 @@ impl Takeoff {
     pub fn of(&self, item: Item) -> impl Iterator<Item = &Need> {
         self.needs.iter().filter(move |need| need.item == item)
     }
-}
-
-/// Layers that lie on what is torn off: the least at any spot and the most.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Layers {
-    /// The least.
-    pub least: u8,
-    /// The most.
-    pub most: u8,
-}
-
-/// Which limit of the trailer or skip is reached first.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Binding {
-    /// Its weight.
-    Weight,
-    /// Its volume.
-    Volume,
-}
-
-impl Binding {
-    /// Both.
-    pub const ALL: [Self; 2] = [Self::Weight, Self::Volume];
-
-    /// Its key in the message files.
-    pub fn key(self) -> &'static str {
-        match self {
-            Self::Weight => "binding-weight",
-            Self::Volume => "binding-volume",
-        }
-    }
-}
-
-/// What a tear-off takes down and hauls away.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct TearOff {
-    /// The area torn off, in squares, each square once.
-    pub squares: Spread,
-    /// The layers that lie there.
-    pub layers: Layers,
-    /// Squares times layers, each layer's square once.
-    pub layer_squares: Spread,
-    /// Its weight in pounds.
-    pub pounds: Spread,
-    /// Its volume on the trailer, in cubic yards.
-    pub cubic_yards: Spread,
-    /// Whole loads.
-    pub loads: Packs,
-    /// What makes the loads as many as they are.
-    pub bound_by: Binding,
-    /// The work of taking it off, by pitch.
-    pub tasks: Vec<TaskAmount>,
-}
-
-/// What a plane carries by its coverings, in pounds a square foot.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct PlaneLoad {
-    /// The plane, by its letter on the plan.
-    pub letter: String,
-    /// Layers that lie there.
-    pub layers: Layers,
-    /// On the slope.
-    pub on_slope: Spread,
-    /// On plan: the slope factor makes it more.
-    pub on_plan: Spread,
-    /// On plan with another layer; `None` where none is asked about.
-    #[serde(default)]
-    pub with_another: Option<Spread>,
-    /// Whether another layer is excepted from the structural re-check (IEBC 706.2 exception 2: at most 3 psf over one layer).
-    #[serde(default)]
-    pub excepted: Option<bool>,
 }

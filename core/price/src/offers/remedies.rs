@@ -1,0 +1,153 @@
+//! Repairs, upkeep and making safe: each remedy by its row of the list, for as many places as it has.
+
+use super::lines::{Lines, line, times};
+use super::{Asking, OfferError, unpriced};
+use crate::standing::measured;
+use std::collections::BTreeMap;
+use trade::catalogue::RemedyKey;
+use trade::ids::PartId;
+use trade::mark::{Extent, Mark, MeasureOf};
+use trade::offer::{CostKind, Unpriced};
+use trade::price_list::RemedyRow;
+use trade::property::Part;
+use trade::takeoff::{Item, Spread, Unit};
+use trade::units::Pitch;
+use trade::verdict::Task;
+use trade::words::Said;
+
+/// Adds what remedies cost. A covering's own tasks that name no remedy are in the covering.
+pub(super) fn price(
+    asking: &Asking<'_>,
+    tasks: &[&Task],
+    is_covering: bool,
+    lines: &mut Lines,
+) -> Result<(), OfferError> {
+    if tasks.is_empty() && !is_covering {
+        unpriced(lines, Unpriced::NoWorkNamed);
+    }
+    let mut used: BTreeMap<Item, Spread> = BTreeMap::new();
+    for task in tasks {
+        match &task.remedy {
+            Some(remedy) => one(asking, task.part, remedy, lines, &mut used)?,
+            None if is_covering => {}
+            None => unpriced(lines, Unpriced::NoRemedyNamed { part: task.part }),
+        }
+    }
+    // Bought together: two half bundles are one.
+    for (item, amount) in used {
+        lines.material(asking.list, item, None, amount)?;
+    }
+    Ok(())
+}
+
+fn one(
+    asking: &Asking<'_>,
+    part: PartId,
+    remedy: &RemedyKey,
+    lines: &mut Lines,
+    used: &mut BTreeMap<Item, Spread>,
+) -> Result<(), OfferError> {
+    let list = asking.list;
+    let pitch = pitch_of(asking, part);
+    let row = list.remedy(remedy, pitch);
+    let rate = row.and_then(|row| list.rate(row.rate.as_deref()));
+    let (Some(row), Some(rate)) = (row, rate) else {
+        let remedy = remedy.clone();
+        unpriced(lines, Unpriced::NoRemedy { remedy, pitch });
+        return Ok(());
+    };
+    let Some(amount) = amount(asking, part, row) else {
+        let what = Unpriced::NotCounted {
+            part,
+            remedy: remedy.clone(),
+            unit: row.unit,
+        };
+        unpriced(lines, what);
+        return Ok(());
+    };
+    let name = Said::new(remedy.message());
+    let hours = times(amount, row.hours);
+    lines.work(list.rounding, name.clone(), hours, rate)?;
+    if let Some(each) = row.sundries {
+        lines.rows.push(line(
+            list.rounding,
+            CostKind::Material,
+            Said::new("offer-line-sundries").with("remedy", name),
+            amount,
+            Said::new(row.unit.key()),
+            each,
+        )?);
+    }
+    for takes in list.uses.iter().filter(|takes| takes.remedy == *remedy) {
+        let sum = used.entry(takes.item).or_default();
+        *sum = *sum + times(amount, takes.amount);
+    }
+    Ok(())
+}
+
+fn part_of<'a>(asking: &Asking<'a>, part: PartId) -> Option<&'a Part> {
+    asking.history.part(part)
+}
+
+/// The pitch of the slope that a part is on, where anybody measured it.
+fn pitch_of(asking: &Asking<'_>, part: PartId) -> Option<Pitch> {
+    let slope = asking.history.slope(part_of(asking, part)?.slope?)?;
+    slope.pitch.map(|pitch| pitch.value)
+}
+
+/// How much of a remedy a part takes: as he counted; else places by how far its defects reach, feet by the length that was measured. `None`
+/// where nobody counted.
+fn amount(asking: &Asking<'_>, part: PartId, row: &RemedyRow) -> Option<Spread> {
+    let counted = asking
+        .counts
+        .iter()
+        .find(|count| count.part == part && count.remedy == row.remedy);
+    if let Some(count) = counted {
+        return Some(count.amount);
+    }
+    match row.unit {
+        Unit::Place => places(asking, part, &row.remedy),
+        Unit::Foot => {
+            let run = measured(asking.history, part_of(asking, part)?, MeasureOf::Run)?;
+            let within = run.within.max(run.got.within());
+            Some(Spread::within(run.value.in_feet(), within))
+        }
+        _ => None,
+    }
+}
+
+/// Places by how far the defects reach that the remedy answers: one, or two to three; more than that must be counted. A part with no such
+/// defect is one place.
+fn places(asking: &Asking<'_>, part: PartId, remedy: &RemedyKey) -> Option<Spread> {
+    let kind = &part_of(asking, part)?.kind;
+    let reach = last_real(asking, part)
+        .into_iter()
+        .flat_map(|mark| &mark.defects)
+        .filter(|seen| {
+            asking
+                .catalogue
+                .defect(&seen.defect)
+                .is_some_and(|defect| defect.effect_on(kind, remedy).is_some())
+        })
+        .map(|seen| seen.extent)
+        .max();
+    match reach.unwrap_or_default() {
+        Extent::Spot => Some(Spread::exactly(1.0)),
+        Extent::Several => Some(Spread {
+            least: 2.0,
+            likely: 3.0,
+            most: 3.0,
+        }),
+        Extent::Broad => None,
+    }
+}
+
+/// The last mark in which a part was really seen.
+pub(super) fn last_real<'a>(asking: &Asking<'a>, part: PartId) -> Option<&'a Mark> {
+    asking
+        .history
+        .marks
+        .iter()
+        .rev()
+        .find(|mark| mark.part == part && mark.is_real())
+}
