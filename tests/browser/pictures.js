@@ -68,6 +68,8 @@ async function after(page) {
   await take(page, 'verdict');
   await page.goto(property.replace('/doorstep/', '/outcome/'));
   await take(page, 'outcome');
+  await page.goto(property.replace('/doorstep/', '/property/'));
+  await take(page, 'property');
   for (const name of ['reminders', 'settings']) {
     await page.goto(new URL(`/${name}`, page.url()).href);
     await take(page, name);
