@@ -76,7 +76,10 @@ fn entry(book: &Path) -> Result<keyring::Entry, Failure> {
 }
 
 fn no_keyring(error: &keyring::Error) -> Failure {
-    Failure::new(Said::new("desk-no-keyring").with("detail", error.to_string()))
+    match error {
+        keyring::Error::NoEntry => Failure::of("desk-keyring-none"),
+        other => Failure::new(Said::new("desk-no-keyring").with("detail", other.to_string())),
+    }
 }
 
 /// Asks for a passphrase with the message of a key: at a terminal, where it is not shown, otherwise as one line.

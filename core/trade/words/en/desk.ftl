@@ -8,7 +8,8 @@ desk-passphrase-short = A passphrase has at least eight characters. Nothing was 
 desk-passphrase-differs = The two are not the same. Nothing was made.
 desk-passphrase-unread = No passphrase could be read: { $why }. Nothing was touched.
 desk-passphrase-none = This book is not opened with a passphrase. Give the file of its key with --key-file.
-desk-no-keyring = This computer's keyring could not be reached, or holds no key of this book (“{ $detail }”). Nothing was touched. Give --key-file FILE or --passphrase.
+desk-keyring-none = This computer's keyring holds no key of this book. Nothing was touched. Give --key-file FILE or --passphrase.
+desk-no-keyring = This computer's keyring could not be used (“{ $detail }”). Nothing was touched. Give --key-file FILE or --passphrase.
 
 # --- keeping the book
 desk-new = A new book lies in { $folder }. Keep its key apart from it: without the key nobody can read it.

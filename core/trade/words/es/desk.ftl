@@ -8,7 +8,8 @@ desk-passphrase-short = Una contraseña tiene al menos ocho caracteres. No se hi
 desk-passphrase-differs = Las dos no son iguales. No se hizo nada.
 desk-passphrase-unread = No se pudo leer ninguna contraseña: { $why }. No se tocó nada.
 desk-passphrase-none = Este libro no se abre con contraseña. Dé el archivo de su llave con --key-file.
-desk-no-keyring = No se pudo llegar al llavero de esta computadora, o no guarda la llave de este libro (“{ $detail }”). No se tocó nada. Dé --key-file ARCHIVO o --passphrase.
+desk-keyring-none = El llavero de esta computadora no guarda la llave de este libro. No se tocó nada. Dé --key-file ARCHIVO o --passphrase.
+desk-no-keyring = No se pudo usar el llavero de esta computadora (“{ $detail }”). No se tocó nada. Dé --key-file ARCHIVO o --passphrase.
 
 # --- keeping the book
 desk-new = Hay un libro nuevo en { $folder }. Guarde su llave aparte: sin la llave nadie lo puede leer.
