@@ -37,14 +37,7 @@ fn filled(
         FormOf::Find => Ok(Next::at(Place::Arrive {
             find: typed.text("find").to_owned(),
         })),
-        FormOf::AddProperty => {
-            let property = arrive::add(book, new_property(typed), moment)?;
-            Ok(Next::saved(
-                Place::Doorstep { property },
-                words,
-                "saved-property",
-            ))
-        }
+        FormOf::AddProperty => add_property(book, typed, words, moment),
         FormOf::Address { .. }
         | FormOf::AlsoAt { .. }
         | FormOf::About { .. }
@@ -59,7 +52,7 @@ fn filled(
         FormOf::Temperature { visit } => {
             let celsius = celsius(typed, "degrees")?;
             visit::change(book, *visit, moment, |visit| {
-                visit.weather.celsius = celsius
+                visit.weather.celsius = celsius;
             })?;
             Ok(Next::saved(Place::Safety { visit: *visit }, words, "saved"))
         }
@@ -136,13 +129,22 @@ fn filled(
     }
 }
 
-fn new_property(typed: &Typed<'_>) -> arrive::NewProperty {
-    arrive::NewProperty {
+fn add_property(
+    book: &mut Book,
+    typed: &Typed<'_>,
+    words: &Words,
+    moment: Moment,
+) -> Result<Next, ActError> {
+    let new = arrive::NewProperty {
         address: premises::address(typed),
         owner: typed.text("owner").to_owned(),
         phone: typed.text("phone").to_owned(),
         position: None,
-    }
+    };
+    let place = Place::Doorstep {
+        property: arrive::add(book, new, moment)?,
+    };
+    Ok(Next::saved(place, words, "saved-property"))
 }
 
 fn opening(book: &Book, typed: &Typed<'_>) -> Result<Opening, ActError> {
