@@ -15,6 +15,7 @@
 pub mod answer;
 pub mod catalogue;
 pub mod doorstep;
+pub mod drawing;
 pub mod firm;
 pub mod history;
 pub mod ids;
