@@ -1,8 +1,8 @@
 //! Straight skeletons for a check from outside: reads outlines as JSON from standard input, writes their faces as JSON.
 //!
 //! In: a list of `{"rings": [[[x, y], …], …], "angles": [[degrees, …], …]}`, coordinates in whole numbers, the rim anticlockwise, holes clockwise,
-//! an angle for each edge, 90 where it stands upright. Out: for each outline a list of faces `{"edges": [[ring, edge], …], "loops": [[[x, y, z], …], …]}`,
-//! or `null` where the roof never closes.
+//! an angle for each edge, 90 where it stands upright. Out: for each outline `{"choices": n, "faces": [{"edges": [[ring, edge], …], "loops": [[[x, y, z], …], …]}, …]}`,
+//! or `null` where the roof never closes; `choices` counts the events that a weighted skeleton leaves open.
 
 use roof::skeleton::{Edge, Skeleton, skeleton};
 use serde_json::{Value, json};
@@ -49,7 +49,10 @@ fn edge(corner: &Value, degrees: f64) -> Option<Edge> {
 }
 
 fn answer(rings: &[Vec<Edge>]) -> Value {
-    skeleton(rings).map_or(Value::Null, |skeleton| faces(&skeleton))
+    skeleton(rings).map_or(
+        Value::Null,
+        |skeleton| json!({ "choices": skeleton.choices, "faces": faces(&skeleton) }),
+    )
 }
 
 fn faces(skeleton: &Skeleton) -> Value {

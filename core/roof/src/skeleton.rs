@@ -109,6 +109,8 @@ pub struct Skeleton {
     pub arcs: Vec<Arc>,
     /// The planes, upright ones among them.
     pub faces: Vec<Face>,
+    /// How often edges of different slope came into one line, where a weighted skeleton is open and a choice was made.
+    pub choices: usize,
 }
 
 /// The wavefront stands still and has not closed: what is left of it is bounded by these edges, each as ring and number.

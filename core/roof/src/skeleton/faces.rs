@@ -44,7 +44,10 @@ pub(super) fn gather(carried: &Carried, traced: Traced) -> Result<Skeleton, Neve
             right: side(trace.right),
         })
         .collect();
-    Ok(renumbered(traced.nodes, arcs, faces))
+    Ok(Skeleton {
+        choices: traced.choices,
+        ..renumbered(traced.nodes, arcs, faces)
+    })
 }
 
 /// Beyond the outline: no edge carries the floor.
@@ -219,5 +222,6 @@ fn renumbered(nodes: Vec<[f64; 3]>, mut arcs: Vec<Arc>, mut faces: Vec<Face>) ->
         nodes: kept,
         arcs,
         faces,
+        choices: 0,
     }
 }

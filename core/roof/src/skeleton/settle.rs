@@ -1,17 +1,14 @@
 //! Corners that have no path of their own: their two edges are parallel. They are settled in the moment in which they arise.
 
 use super::support::SupportId;
-use super::wavefront::{CornerId, Trace, Wavefront};
+use super::wavefront::{Corner, CornerId, Place, Trace, Wavefront};
 use std::cmp::Ordering;
 
-/// Where the line between two edges that lie on each other runs to.
-enum RunsTo {
-    /// To the corner before, swallowing the edge that ends here.
-    Previous,
-    /// To the corner after, swallowing the edge that begins here.
-    Next,
-    /// To both, which are in one place.
-    Both,
+/// Which of its two edges a corner between parallel edges swallows as it runs along them, and where it then is.
+struct Run {
+    before: bool,
+    after: bool,
+    place: Place,
 }
 
 impl Wavefront<'_> {
@@ -62,7 +59,7 @@ impl Wavefront<'_> {
     /// A loop of two edges encloses nothing: both its corners are in one place.
     fn close(&mut self, corner: CornerId) {
         let other = self.corners[corner].next;
-        let node = self.corners[corner].born.max(self.corners[other].born);
+        let node = self.corners[self.younger(corner, other)].born;
         self.retire(corner, node);
         if other != corner {
             self.retire(other, node);
@@ -72,71 +69,93 @@ impl Wavefront<'_> {
     /// The edges at a corner lie on each other, or one behind the other at different speed: the line between them runs on at once. Gives the
     /// corner that stands at its far end.
     fn run_along(&mut self, corner: CornerId) -> CornerId {
-        let (before, after) = (self.corners[corner].before, self.corners[corner].after);
-        let (previous, next) = (self.corners[corner].previous, self.corners[corner].next);
-        let outer = (self.corners[previous].before, self.corners[next].after);
-        let (node, met) = match self.runs_to(corner) {
-            RunsTo::Previous => {
-                let node = self.node([outer.0, before, after]);
-                self.retire(previous, node);
-                let met = self.add(outer.0, after, node);
-                self.link(self.corners[previous].previous, met);
-                self.link(met, next);
-                (node, met)
-            }
-            RunsTo::Next => {
-                let node = self.node([before, after, outer.1]);
-                self.retire(next, node);
-                let met = self.add(before, outer.1, node);
-                self.link(met, self.corners[next].next);
-                self.link(previous, met);
-                (node, met)
-            }
-            RunsTo::Both => {
-                let node = self.node([outer.0, before, after]);
-                self.retire(previous, node);
-                self.retire(next, node);
-                let met = self.add(outer.0, outer.1, node);
-                if self.corners[next].next != previous {
-                    self.link(self.corners[previous].previous, met);
-                    self.link(met, self.corners[next].next);
-                }
-                (node, met)
-            }
+        let Corner {
+            before,
+            after,
+            previous,
+            next,
+            born,
+            place,
+            ..
+        } = self.corners[corner];
+        let run = self.swallowed(corner);
+        let node = if run.place == place {
+            born
+        } else {
+            self.node(run.place)
         };
         self.trace(Trace {
-            from: self.corners[corner].born,
+            from: born,
             to: node,
             left: before,
             right: after,
         });
         self.forget(corner);
+        let (mut first, mut start) = (before, previous);
+        if run.before {
+            (first, start) = (self.corners[previous].before, self.corners[previous].previous);
+            self.retire(previous, node);
+        }
+        let (mut last, mut end) = (after, next);
+        if run.after {
+            (last, end) = (self.corners[next].after, self.corners[next].next);
+            self.retire(next, node);
+        }
+        let met = self.add(first, last, node, run.place);
+        // Where nothing else of the loop is left, the corner stays its own neighbour.
+        if self.corners[start].live && self.corners[end].live {
+            self.link(start, met);
+            self.link(met, end);
+        }
         met
     }
 
-    fn runs_to(&self, corner: CornerId) -> RunsTo {
-        let (before, after) = (self.corners[corner].before, self.corners[corner].after);
-        if self.supports.run_alike(before, after) {
-            return if self.supports.outruns(after, before) {
-                RunsTo::Previous
-            } else {
-                RunsTo::Next
-            };
-        }
-        match self.nearer(corner, before, after) {
-            Ordering::Greater => RunsTo::Previous,
-            Ordering::Less => RunsTo::Next,
-            Ordering::Equal => RunsTo::Both,
+    fn swallowed(&mut self, corner: CornerId) -> Run {
+        let Corner {
+            before,
+            after,
+            previous,
+            next,
+            place,
+            ..
+        } = self.corners[corner];
+        let (outer_before, outer_after) = (self.corners[previous].before, self.corners[next].after);
+        let no_before = self.supports.side(outer_before, place).is_eq();
+        let no_after = self.supports.side(outer_after, place).is_eq();
+        let (swallows_before, swallows_after) = if no_before || no_after {
+            (no_before, no_after)
+        } else if self.supports.run_alike(before, after) {
+            self.choices += 1;
+            let second = self.goes_on(after, before);
+            (second, !second)
+        } else {
+            let nearer = self.nearer([outer_before, before, after], outer_after);
+            (nearer.is_ge(), nearer.is_le())
+        };
+        let place = match (no_before || no_after, swallows_before) {
+            (true, _) => place,
+            (false, true) => [outer_before, before, after],
+            (false, false) => [before, after, outer_after],
+        };
+        Run {
+            before: swallows_before,
+            after: swallows_after,
+            place,
         }
     }
 
-    /// Which neighbour of a corner is nearer along the line that its edges share, facing each other: `Greater` for the one before.
-    fn nearer(&self, corner: CornerId, before: SupportId, after: SupportId) -> Ordering {
-        let (previous, next) = (self.corners[corner].previous, self.corners[corner].next);
-        let far = [self.corners[previous].before, before, after];
-        let stop = self.corners[next].after;
-        let side = self.supports.side(stop, far);
-        match self.supports.turn(after, stop) {
+    /// Whether of two edges that have come into one line the first goes on over the second: the steeper, if it is not upright.
+    fn goes_on(&self, one: SupportId, other: SupportId) -> bool {
+        let upright = |support: SupportId| self.supports.get(support).is_upright();
+        upright(other) || (!upright(one) && self.supports.outruns(other, one))
+    }
+
+    /// Which neighbour of a corner is nearer along the line that its edges share, facing each other: `Greater` for the one before. It is
+    /// given by where it is, the one after by the edge that leaves it.
+    fn nearer(&self, before: Place, leaving: SupportId) -> Ordering {
+        let [_, _, after] = before;
+        let side = self.supports.side(leaving, before);
+        match self.supports.turn(after, leaving) {
             Ordering::Less => side.reverse(),
             _ => side,
         }

@@ -10,6 +10,9 @@ pub(super) type CornerId = usize;
 /// Events for each edge of the outline, at most. There are far fewer; an endless loop would be our own mistake, and must not become the reader's.
 const EVENTS_PER_EDGE: usize = 64;
 
+/// Three planes that meet in a point.
+pub(super) type Place = [SupportId; 3];
+
 /// A corner of the wavefront, between two of its edges. It stands for the edge after it too.
 #[derive(Debug)]
 pub(super) struct Corner {
@@ -23,6 +26,8 @@ pub(super) struct Corner {
     pub(super) next: CornerId,
     /// The node from which its path began.
     pub(super) born: usize,
+    /// Three planes that meet there.
+    pub(super) place: Place,
     /// Whether it still moves.
     pub(super) live: bool,
     /// When the edge after it collapses.
@@ -49,6 +54,8 @@ pub(super) struct Traced {
     pub(super) traces: Vec<Trace>,
     /// The planes of the edges that never closed in.
     pub(super) open: Vec<SupportId>,
+    /// See [`super::Skeleton::choices`].
+    pub(super) choices: usize,
 }
 
 /// What happens next.
@@ -70,6 +77,7 @@ pub(super) struct Wavefront<'a> {
     pieces: Vec<usize>,
     nodes: Vec<[f64; 3]>,
     traces: Vec<Trace>,
+    pub(super) choices: usize,
     now: Moment,
 }
 
@@ -83,6 +91,7 @@ impl<'a> Wavefront<'a> {
             pieces: vec![0; carried.supports.len()],
             nodes: Vec::new(),
             traces: Vec::new(),
+            choices: 0,
             now: Moment::height(0.0),
         };
         for ring in &carried.rings {
@@ -106,7 +115,7 @@ impl<'a> Wavefront<'a> {
         for (at, edge) in ring.iter().enumerate() {
             let before = ring[(at + ring.len() - 1) % ring.len()].first;
             if before != edge.first {
-                self.add(before, edge.first, nodes[at]);
+                self.add(before, edge.first, nodes[at], [before, edge.first, FLOOR]);
             }
         }
         let ended = self.corners.len();
@@ -151,6 +160,7 @@ impl<'a> Wavefront<'a> {
                 .collect(),
             nodes: self.nodes,
             traces: self.traces,
+            choices: self.choices,
         }
     }
 
@@ -195,10 +205,14 @@ impl<'a> Wavefront<'a> {
         let end = self.corners[corner].next;
         let (before, edge) = (self.corners[corner].before, self.corners[corner].after);
         let after = self.corners[end].after;
-        let node = match self.supports.meet([before, edge, after]).at {
-            Some(_) => self.node([before, edge, after]),
+        let place = [before, edge, after];
+        let (node, place) = match self.supports.meet(place).at {
+            Some(_) => (self.node(place), place),
             // Three planes through one line: the younger corner was born where they are now.
-            None => self.corners[corner].born.max(self.corners[end].born),
+            None => {
+                let younger = &self.corners[self.younger(corner, end)];
+                (younger.born, younger.place)
+            }
         };
         let (previous, next) = (self.corners[corner].previous, self.corners[end].next);
         self.retire(corner, node);
@@ -212,8 +226,8 @@ impl<'a> Wavefront<'a> {
             .filter(|_| self.supports.turn(before, after).is_eq() && before != after);
         match turned {
             Some(step) => {
-                let one = self.add(before, step, node);
-                let other = self.add(step, after, node);
+                let one = self.add(before, step, node, place);
+                let other = self.add(step, after, node, place);
                 self.link(previous, one);
                 self.link(one, other);
                 self.link(other, next);
@@ -221,7 +235,7 @@ impl<'a> Wavefront<'a> {
                 self.settle(other);
             }
             None => {
-                let met = self.add(before, after, node);
+                let met = self.add(before, after, node, place);
                 self.link(previous, met);
                 self.link(met, next);
                 self.settle(met);
@@ -248,10 +262,11 @@ impl<'a> Wavefront<'a> {
             ..
         } = self.corners[corner];
         let (struck, end) = (self.corners[start].after, self.corners[start].next);
-        let node = self.node([before, after, struck]);
+        let place = [before, after, plane];
+        let node = self.node(place);
         self.retire(corner, node);
-        let left = self.add(before, struck, node);
-        let right = self.add(struck, after, node);
+        let left = self.add(before, struck, node, place);
+        let right = self.add(struck, after, node, place);
         self.link(previous, left);
         self.link(left, end);
         self.link(start, right);
@@ -285,15 +300,17 @@ impl<'a> Wavefront<'a> {
             previous,
             ..
         } = self.corners[end];
-        let leaving = self.corners[corner].after;
-        // The edge that leaves the striking corner crosses the second edge only if it draws a piece out of it.
-        let draws_out = self.supports.turn(other, leaving).is_ne()
-            && self.shrinks(one, other, leaving) == Ordering::Less;
+        let (arriving, leaving) = (self.corners[corner].before, self.corners[corner].after);
+        // An edge that goes on in one of the two is joined to it. Else the leaving edge crosses the second only if it draws a piece out of it.
+        let draws_out = one == leaving
+            || other != arriving
+                && self.supports.turn(other, leaving).is_ne()
+                && self.shrinks(one, other, leaving) == Ordering::Less;
         Some(if draws_out { end } else { previous })
     }
 
     /// Where on the edge that begins in a corner the point lies in which three planes meet, one of them that of the edge.
-    fn lies_on(&self, point: [SupportId; 3], start: CornerId) -> Option<OnEdge> {
+    fn lies_on(&self, point: Place, start: CornerId) -> Option<OnEdge> {
         let end = self.corners[start].next;
         let edge = self.corners[start].after;
         let (bound, stop) = (self.corners[start].before, self.corners[end].after);
@@ -371,12 +388,13 @@ impl<'a> Wavefront<'a> {
         } else {
             (before, false)
         };
-        let node = self.node([other, waiting, later]);
+        let place = [other, waiting, later];
+        let node = self.node(place);
         self.retire(corner, node);
         let risen = if ends_here {
-            self.add(later, after, node)
+            self.add(later, after, node, place)
         } else {
-            self.add(before, later, node)
+            self.add(before, later, node, place)
         };
         self.link(previous, risen);
         self.link(risen, next);
@@ -399,9 +417,18 @@ impl<'a> Wavefront<'a> {
         });
     }
 
+    /// Of two corners the one that was born later.
+    pub(super) fn younger(&self, one: CornerId, other: CornerId) -> CornerId {
+        if self.corners[one].born < self.corners[other].born {
+            other
+        } else {
+            one
+        }
+    }
+
     /// A node where three planes meet.
-    pub(super) fn node(&mut self, planes: [SupportId; 3]) -> usize {
-        self.nodes.push(self.supports.point(planes));
+    pub(super) fn node(&mut self, place: Place) -> usize {
+        self.nodes.push(self.supports.point(place));
         self.nodes.len() - 1
     }
 
@@ -409,7 +436,13 @@ impl<'a> Wavefront<'a> {
         self.traces.push(trace);
     }
 
-    pub(super) fn add(&mut self, before: SupportId, after: SupportId, born: usize) -> CornerId {
+    pub(super) fn add(
+        &mut self,
+        before: SupportId,
+        after: SupportId,
+        born: usize,
+        place: Place,
+    ) -> CornerId {
         let id = self.corners.len();
         self.pieces[after] += 1;
         self.corners.push(Corner {
@@ -418,6 +451,7 @@ impl<'a> Wavefront<'a> {
             previous: id,
             next: id,
             born,
+            place,
             live: true,
             collapse: None,
             strikes: Vec::new(),
