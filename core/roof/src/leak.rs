@@ -8,6 +8,7 @@ mod weigh;
 
 use crate::frame::Place;
 use above::{above, rounded};
+pub(crate) use entries::off_length;
 use entries::{Entry, Weather, entries};
 use ground::{Ground, grounds};
 use trade::catalogue::StopKey;

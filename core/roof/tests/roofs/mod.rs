@@ -1,6 +1,5 @@
 //! Roofs by hand, from closed forms: planes by their corners on plan, eave first; lines follow from how planes meet.
 
-#![cfg(test)]
 #![allow(dead_code)]
 
 use trade::roof::{Corner, LineKind, Plane, RoofLine, RoofPlan};
@@ -66,7 +65,7 @@ fn build(at: usize, drawn: &Drawn) -> Plane {
     };
     let plan_area = area(&drawn.corners) + drawn.holes.iter().map(|hole| area(hole)).sum::<f64>();
     Plane {
-        letter: char::from(b'A' + u8::try_from(at).unwrap()).to_string(),
+        letter: ('A'..).nth(at).map_or_else(String::new, String::from),
         slope: None,
         pitch: drawn.pitch,
         downhill,
