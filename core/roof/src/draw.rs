@@ -11,7 +11,7 @@ mod slopes;
 mod svg;
 
 pub use courses::{plane as laid_plane, roof as laid_roof};
-pub use places::{Placed, places};
+pub use places::{Placed, places, places_of_letters};
 pub use svg::{Colours, svg};
 
 use sheet::{Margins, SMALL, Sheet, level};

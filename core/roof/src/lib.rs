@@ -2,6 +2,7 @@
 
 pub mod angles;
 pub mod draw;
+pub mod export;
 pub mod frame;
 pub mod laying;
 pub mod leak;

@@ -84,6 +84,13 @@ fn in_field(plane: &Plane, share: f64) -> Place {
     )
 }
 
+/// The letter of each plane and where it is roomiest, on plan.
+pub fn places_of_letters(plan: &RoofPlan) -> impl Iterator<Item = (String, Place)> {
+    plan.planes
+        .iter()
+        .map(|plane| (plane.letter.clone(), roomiest(plane).0))
+}
+
 /// The place on plan that lies farthest from every edge of a plane, and how far. Found on a grid of 24 by 24, then on a finer one round the best.
 pub fn roomiest(plane: &Plane) -> (Place, f64) {
     let corners = || plane.corners.iter().map(|corner| (corner.x, corner.y));
