@@ -11,9 +11,12 @@ use trade::offer::{CostKind, Unpriced};
 use trade::price_list::RemedyRow;
 use trade::property::Part;
 use trade::takeoff::{Item, Spread, Unit};
-use trade::units::Pitch;
+use trade::units::{Length, Pitch};
 use trade::verdict::Task;
 use trade::words::Said;
+
+/// Material by item and size.
+type Used = BTreeMap<(Item, Option<Length>), Spread>;
 
 /// Adds what remedies cost. A covering's own tasks that name no remedy are in the covering.
 pub(super) fn price(
@@ -25,7 +28,7 @@ pub(super) fn price(
     if tasks.is_empty() && !is_covering {
         unpriced(lines, Unpriced::NoWorkNamed);
     }
-    let mut used: BTreeMap<Item, Spread> = BTreeMap::new();
+    let mut used = Used::new();
     for task in tasks {
         match &task.remedy {
             Some(remedy) => one(asking, task.part, remedy, lines, &mut used)?,
@@ -34,8 +37,8 @@ pub(super) fn price(
         }
     }
     // Bought together: two half bundles are one.
-    for (item, amount) in used {
-        lines.material(asking.list, item, None, amount)?;
+    for ((item, size), amount) in used {
+        lines.material(asking.list, item, size, amount)?;
     }
     Ok(())
 }
@@ -45,7 +48,7 @@ fn one(
     part: PartId,
     remedy: &RemedyKey,
     lines: &mut Lines,
-    used: &mut BTreeMap<Item, Spread>,
+    used: &mut Used,
 ) -> Result<(), OfferError> {
     let list = asking.list;
     let pitch = pitch_of(asking, part);
@@ -79,10 +82,20 @@ fn one(
         )?);
     }
     for takes in list.uses.iter().filter(|takes| takes.remedy == *remedy) {
-        let sum = used.entry(takes.item).or_default();
+        let sum = used
+            .entry((takes.item, size_of(asking, part, takes.item)))
+            .or_default();
         *sum = *sum + times(amount, takes.amount);
     }
     Ok(())
+}
+
+/// A boot is as large as its pipe; nothing else that a remedy takes comes in sizes.
+fn size_of(asking: &Asking<'_>, part: PartId, item: Item) -> Option<Length> {
+    (item == Item::PipeBoot)
+        .then(|| measured(asking.history, part_of(asking, part)?, MeasureOf::Diameter))
+        .flatten()
+        .map(|measured| measured.value)
 }
 
 fn part_of<'a>(asking: &Asking<'a>, part: PartId) -> Option<&'a Part> {
