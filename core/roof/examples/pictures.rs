@@ -3,14 +3,20 @@
 #[path = "../tests/roofs/mod.rs"]
 mod roofs;
 
-use roof::draw::{Colours, Marks, PHONE, Picture, Placed, laid_plane, laid_roof, plan, svg};
+use roof::draw::{
+    Colours, Marks, PHONE, Picture, Placed, Stained, laid_plane, laid_roof, plan, svg,
+};
 use roof::laying::lay;
+use roof::leak::suspects;
 use roofs::{FOOT, ell, gable, gable_planes, hip, hole, lean_to, tee};
 use std::path::Path;
 use std::time::Instant;
+use trade::catalogue::StopKey;
+use trade::ids::PartId;
 use trade::laid::{Pieces, ValleyIs};
+use trade::leak::{Candidate, LetsIn, Lies, Stain};
 use trade::roof::{LineKind, RoofPlan};
-use trade::units::Pitch;
+use trade::units::{Length, Pitch};
 use trade::words::{Language, Said, Words};
 
 fn parts() -> Vec<Placed> {
@@ -32,6 +38,42 @@ fn parts() -> Vec<Placed> {
         part("C", 1, None, Some(LineKind::Valley)),
         part("C", 2, None, Some(LineKind::Valley)),
     ]
+}
+
+/// A stain under the first slope, and the ways to it from two parts up the slope.
+fn leak(roof: &RoofPlan, below: Option<Said>) -> Marks {
+    let at = (5.0, 1.6);
+    let candidate = |number: u128, lies| Candidate {
+        part: PartId(uuid::Uuid::from_u128(number)),
+        name: Said::default(),
+        stop: StopKey::from("pipes"),
+        plane: 0,
+        lies,
+        rung: None,
+        lets_in: LetsIn::default(),
+    };
+    let chimney = Lies::Through {
+        at: (5.4, 2.6),
+        wide: Length::feet(4),
+        deep: Length::feet(2),
+    };
+    let candidates = [
+        candidate(1, chimney),
+        candidate(2, Lies::Spot { at: (5.2, 3.6) }),
+    ];
+    let stain = Stain {
+        at,
+        within: Length::feet(2),
+        when: None,
+        wind_from: None,
+    };
+    let found = suspects(roof, &stain, &candidates).unwrap_or_default();
+    Marks {
+        stain: Some(Stained { at, within: 0.6 }),
+        water: found.into_iter().map(|one| one.way).collect(),
+        below,
+        ..Marks::default()
+    }
 }
 
 fn keep(folder: &Path, name: &str, picture: &Picture) {
@@ -84,12 +126,18 @@ fn main() {
         let marked = Marks {
             parts: parts(),
             chosen: Some(1),
-            below,
+            below: below.clone(),
+            ..Marks::default()
         };
         keep(
             folder,
             &format!("{name}-marked"),
             &plan(roof, &marked, Words::of(Language::Spanish), PHONE),
+        );
+        keep(
+            folder,
+            &format!("{name}-leak"),
+            &plan(roof, &leak(roof, below), words, PHONE),
         );
         let started = Instant::now();
         match lay(roof, &Pieces::laminated(), ValleyIs::ClosedCut) {

@@ -2,6 +2,7 @@
 
 mod courses;
 mod key;
+mod leaks;
 pub mod lettering;
 mod lines;
 mod numbers;
@@ -11,9 +12,11 @@ mod slopes;
 mod svg;
 
 pub use courses::{plane as laid_plane, roof as laid_roof};
+pub use leaks::Stained;
 pub use places::{Placed, places, places_of_letters};
 pub use svg::{Colours, svg};
 
+use crate::frame::Place;
 use sheet::{Margins, SMALL, Sheet, level};
 use trade::drawing::{Drawing, Ink, Pen, Shape};
 use trade::roof::RoofPlan;
@@ -29,6 +32,10 @@ pub struct Marks {
     pub parts: Vec<Placed>,
     /// The plane that is chosen.
     pub chosen: Option<usize>,
+    /// A stain on the ceiling below.
+    pub stain: Option<Stained>,
+    /// Ways of water, their bends in metres on plan.
+    pub water: Vec<Vec<Place>>,
     /// What lies below the plan: the street, or south where it came from a map.
     pub below: Option<Said>,
 }
@@ -47,8 +54,14 @@ pub fn plan(plan: &RoofPlan, marks: &Marks, words: &Words, width: f64) -> Pictur
     let mut sheet = Sheet::of(plan, width, margins(marks));
     choose(&mut sheet, plan, marks.chosen);
     lines::draw(&mut sheet, plan);
+    for way in &marks.water {
+        leaks::water(&mut sheet, way);
+    }
     let placeless = numbers::draw(&mut sheet, plan, &marks.parts);
     let mut left_out: Vec<Said> = placeless.into_iter().map(Said::verbatim).collect();
+    if let Some(stain) = marks.stain {
+        left_out.extend(leaks::stain(&mut sheet, stain, words));
+    }
     left_out.extend(slopes::letters(&mut sheet, plan, marks.chosen));
     left_out.extend(slopes::arrows(&mut sheet, plan, words));
     left_out.extend(lines::label(&mut sheet, plan, words));
@@ -59,7 +72,7 @@ pub fn plan(plan: &RoofPlan, marks: &Marks, words: &Words, width: f64) -> Pictur
         let text = level(words.say(below), middle, SMALL, true);
         drawing.shapes.push(Shape::Words(text));
     }
-    key::draw(&mut drawing, plan, words);
+    key::draw(&mut drawing, plan, !marks.water.is_empty(), words);
     Picture { drawing, left_out }
 }
 

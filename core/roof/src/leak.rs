@@ -167,6 +167,7 @@ impl Trace<'_> {
             name: part.name.clone(),
             stop: part.stop.clone(),
             look_at: entry.at,
+            way: way.as_far_as(self.stain.at),
             share: density * weigh::rung(part.rung) * fits,
             why,
         })
@@ -177,7 +178,7 @@ impl Trace<'_> {
         way.planes
             .iter()
             .filter_map(|plane| self.grounds.get(*plane))
-            .any(|ground| ground.outside(self.stain.at) < self.within)
+            .any(|ground| ground.outside(self.stain.at) <= self.within)
     }
 
     /// Whether all of a part lies down the slope from the stain on the plane over it: water does not run up.
@@ -298,6 +299,7 @@ fn attic(at: Place, share: f64) -> Suspected {
         name: Said::new("leak-attic"),
         stop: StopKey::from("attic"),
         look_at: at,
+        way: Vec::new(),
         share,
         why: vec![Why::DryCold],
     }

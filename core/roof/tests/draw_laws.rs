@@ -7,7 +7,7 @@ mod roofs;
 use proptest::prelude::*;
 use roof::draw::lettering::Turned;
 use roof::draw::{
-    Colours, Marks, PHONE, Picture, Placed, laid_plane, laid_roof, places, plan, svg,
+    Colours, Marks, PHONE, Picture, Placed, Stained, laid_plane, laid_roof, places, plan, svg,
 };
 use roof::laying::lay;
 use roofs::{FOOT, ell, gable, hip, lean_to, tee};
@@ -136,7 +136,14 @@ proptest! {
     fn a_plan_can_be_read_on_a_phone(roof in any_roof(), parts in any_parts(), spanish in any::<bool>(), chosen in prop::option::of(0_usize..3)) {
         let words = Words::of(if spanish { Language::Spanish } else { Language::English });
         let parts = scaled(&roof, parts);
-        let marks = Marks { parts: parts.clone(), chosen, below: Some(Said::new("plan-street")) };
+        let middle = (roof.planes[0].corners[2].x * 0.6, roof.planes[0].corners[2].y * 0.6);
+        let marks = Marks {
+            parts: parts.clone(),
+            chosen,
+            stain: chosen.map(|_| Stained { at: middle, within: 0.6 }),
+            water: vec![vec![(middle.0, middle.1 + 1.5), middle]],
+            below: Some(Said::new("plan-street")),
+        };
         let Picture { drawing, left_out } = plan(&roof, &marks, words, PHONE);
         prop_assert!((drawing.width - PHONE).abs() < 1e-9);
         readable(&drawing)?;
@@ -160,7 +167,7 @@ proptest! {
 
     #[test]
     fn a_drawing_is_well_formed_and_tells_nothing_by_colour_alone(roof in any_roof(), parts in any_parts()) {
-        let marks = Marks { parts: scaled(&roof, parts), chosen: Some(0), below: None };
+        let marks = Marks { parts: scaled(&roof, parts), chosen: Some(0), ..Marks::default() };
         let picture = plan(&roof, &marks, Words::of(Language::English), PHONE);
         let text = svg(&picture.drawing, "Roof of 5 \"Tern\" & <Quay>", "Two slopes.", Colours::SHEET);
         let document = roxmltree::Document::parse(&text).unwrap();

@@ -6,7 +6,7 @@ mod roofs;
 
 use roof::laying::{LayingError, lay};
 use roofs::{FOOT, gable, hip, lean_to, shed, tee};
-use trade::laid::{CutFrom, Pieces, ValleyIs};
+use trade::laid::{CutFrom, Pieces, Practice, StarterAt, ValleyIs};
 use trade::roof::RoofPlan;
 use trade::units::{Length, Pitch};
 
@@ -159,6 +159,20 @@ fn a_whole_piece_that_a_hip_trims_is_called_cut() {
             .sum();
         assert!((area - full).abs() < 1e-5);
     }
+}
+
+/// Closed form: 92 ft of eave and four rakes of 14 ft are 148 ft, 49 1/3 strips.
+#[test]
+fn a_starter_up_the_rakes_is_counted_where_that_is_practice() {
+    let plan = gable(46.0 * FOOT, 28.0 * FOOT, LEVEL);
+    let practice = Practice {
+        valleys: ValleyIs::Open,
+        starter: StarterAt::EavesAndRakes,
+    };
+    let (laid, _) = lay(&plan, &Pieces::strip(), practice).unwrap();
+    assert_eq!(laid.starter_length, Length::feet(148));
+    assert_eq!(laid.starter, 50);
+    assert_eq!(laid.bundles, (laid.field + 50 + 37).div_ceil(27));
 }
 
 #[test]

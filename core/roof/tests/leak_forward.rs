@@ -1,5 +1,7 @@
 //! A thousand leaks made forward, and traced back. Water is let in at one part and runs down in small steps with laps, seams and trusses in its
-//! way; where it drops, and how well somebody shows the place, is left to chance. Nothing here is shared with the tracer but the plan.
+//! way; where it drops, and how well somebody shows the place, is left to chance. Nothing here is shared with the tracer but the plan and the
+//! view of how readily a part on each rung lets water in: what is tried is the way of the water. How far water runs on a deck, and how it strays,
+//! is common practice with no source, here as there; the two were written apart and neither was fitted to the other.
 
 #![cfg(test)]
 

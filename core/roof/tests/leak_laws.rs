@@ -69,7 +69,7 @@ fn house() -> RoofPlan {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(400))]
+    #![proptest_config(ProptestConfig { cases: 400, failure_persistence: None, ..ProptestConfig::default() })]
 
     /// Water does not run up: what lies wholly below a stain on its plane is no suspect, so it never stands above one uphill.
     #[test]

@@ -230,6 +230,8 @@ pub struct Suspected {
     pub stop: StopKey,
     /// Where on plan to look first, in metres.
     pub look_at: (f64, f64),
+    /// How its water runs from there to where it comes nearest to the stain: its bends on plan, in metres. Empty where no part is known.
+    pub way: Vec<(f64, f64)>,
     /// How much of all suspicion falls on it, from 0 to 1.
     pub share: f64,
     /// Why, what weighs most first.

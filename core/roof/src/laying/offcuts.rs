@@ -57,6 +57,7 @@ impl Ledger {
     pub fn take(&mut self, length: f64, trimmed: Trimmed) -> CutFrom {
         if length >= self.width - EQUAL {
             self.opened += 1;
+            self.dropped += self.width - length;
             return CutFrom::Whole;
         }
         let start = matches!(trimmed, Trimmed::Left | Trimmed::Both)

@@ -86,6 +86,7 @@ fn up_from(plan: &RoofPlan, grounds: &[Ground], plane: usize, stain: Place) -> V
                     name: Said::new("leak-opening"),
                     stop: trade::catalogue::StopKey::from("chimneys"),
                     look_at: place,
+                    way: Vec::new(),
                     share: 0.0,
                     why,
                 });
@@ -110,6 +111,7 @@ fn line_of(line: usize, kind: LineKind, look_at: Place, why: Vec<Why>) -> Suspec
         name: Said::new(kind.key()),
         stop: stop_at(kind),
         look_at,
+        way: Vec::new(),
         share: 0.0,
         why,
     }

@@ -175,11 +175,17 @@ pub fn off(line: &RoofLine, place: Place) -> f64 {
 
 /// How far a place lies from the straight length between two others.
 pub fn off_length(a: Place, b: Place, place: Place) -> f64 {
+    let near = nearest_on(a, b, place);
+    (place.0 - near.0).hypot(place.1 - near.1)
+}
+
+/// The place on the straight length between two others that lies nearest to a place.
+pub fn nearest_on(a: Place, b: Place, place: Place) -> Place {
     let way = (b.0 - a.0, b.1 - a.1);
     let square = (way.0 * way.0 + way.1 * way.1).max(f64::MIN_POSITIVE);
     let share = ((place.0 - a.0) * way.0 + (place.1 - a.1) * way.1) / square;
     let share = share.clamp(0.0, 1.0);
-    (place.0 - a.0 - share * way.0).hypot(place.1 - a.1 - share * way.1)
+    (a.0 + share * way.0, a.1 + share * way.1)
 }
 
 /// A place on plan moved a little down a plane.

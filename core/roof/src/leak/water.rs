@@ -1,6 +1,7 @@
 //! The way water takes from where it comes in: down the slope, round what stands there, along valleys and walls, to the eave.
 
 use crate::frame::Place;
+use crate::leak::entries::nearest_on;
 use crate::leak::ground::{Ground, Meets, beyond, valley_on};
 use trade::roof::{LineKind, RoofLine, RoofPlan};
 
@@ -42,6 +43,33 @@ pub struct Way {
     pub turns: Turns,
     /// The planes under which it can be seen, by their place in the plan.
     pub planes: Vec<usize>,
+}
+
+impl Way {
+    /// Its bends as far as the place on it that is nearest to another, which ends it.
+    pub fn as_far_as(&self, place: Place) -> Vec<Place> {
+        let nearest = self
+            .places
+            .windows(2)
+            .enumerate()
+            .filter_map(|(at, pair)| {
+                let [from, to] = pair else { return None };
+                let near = nearest_on(*from, *to, place);
+                let far = (near.0 - place.0).hypot(near.1 - place.1);
+                Some((at, near, far))
+            })
+            .min_by(|a, b| a.2.total_cmp(&b.2));
+        match nearest {
+            Some((at, near, _)) => self
+                .places
+                .iter()
+                .take(at + 1)
+                .copied()
+                .chain([near])
+                .collect(),
+            None => self.places.clone(),
+        }
+    }
 }
 
 /// Every way of water that comes in at a place of a plane, the place given on plan.
