@@ -2,8 +2,22 @@
 
 pub mod angles;
 pub mod draw;
+pub mod error;
 pub mod export;
 pub mod frame;
+pub mod geojson;
+mod json;
 pub mod laying;
 pub mod leak;
+mod outline;
+pub mod outline_file;
+mod plan;
+mod planes;
+mod read;
 pub mod skeleton;
+pub mod survey;
+mod typed;
+
+pub use error::ShapeError;
+pub use plan::{plan, plan_of};
+pub use read::read_outline;

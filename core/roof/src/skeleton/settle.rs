@@ -120,12 +120,12 @@ impl Wavefront<'_> {
             ..
         } = self.corners[corner];
         let (outer_before, outer_after) = (self.corners[previous].before, self.corners[next].after);
+        self.choices += usize::from(self.supports.run_alike(before, after));
         let no_before = self.supports.side(outer_before, place).is_eq();
         let no_after = self.supports.side(outer_after, place).is_eq();
         let (swallows_before, swallows_after) = if no_before || no_after {
             (no_before, no_after)
         } else if self.supports.run_alike(before, after) {
-            self.choices += 1;
             let second = self.goes_on(after, before);
             (second, !second)
         } else {
