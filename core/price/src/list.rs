@@ -20,9 +20,13 @@ const MOST_ERRORS: usize = 100;
 /// # Errors
 /// Every mistake with its line and column, in the order of the lines, up to a hundred of them.
 pub fn read_list(bytes: &[u8]) -> Result<PriceList, PriceListErrors> {
-    let text = as_text(bytes).map_err(|error| PriceListErrors(vec![error]))?;
+    let mut text = as_text(bytes)
+        .map_err(|error| PriceListErrors(vec![error]))?
+        .to_owned();
+    // With a line end of its own, a quotation mark that is open in the last line runs over it and is seen.
+    text.push('\n');
     let mut errors = Vec::new();
-    let rows = rows(text, &mut errors);
+    let rows = rows(&text, &mut errors);
     let mut builder = Builder::default();
     for row in rows {
         builder.take(row, &mut errors);
@@ -51,7 +55,6 @@ fn rows(text: &str, errors: &mut Vec<PriceListError>) -> Vec<Row> {
         .has_headers(false)
         .flexible(true)
         .comment(Some(b'#'))
-        .trim(csv::Trim::All)
         .from_reader(text.as_bytes());
     let mut header: Option<Vec<Column>> = None;
     let mut rows = Vec::new();
@@ -99,7 +102,7 @@ fn read_header(record: &csv::StringRecord, line: u64) -> Result<Vec<Column>, Vec
     }
     let mut errors = Vec::new();
     let mut columns = Vec::new();
-    for cell in record {
+    for cell in record.iter().map(str::trim) {
         match Column::named(cell) {
             Some(column) if columns.contains(&column) => {
                 errors.push(at(Problem::ColumnTwice(column)));

@@ -205,7 +205,9 @@ fn priced(asking: &Asking<'_>, todo: Todo<'_>) -> Result<PricedCourse, OfferErro
         covering::price(asking, todo.course, &mut lines)?;
     }
     if is_priced {
-        remedies::price(asking, &ours, is_covering, &mut lines)?;
+        let along = asking.takeoff.filter(|_| is_covering);
+        let along = along.map_or(&[][..], |takeoff| &takeoff.by_remedy);
+        remedies::price(asking, &ours, along, is_covering, &mut lines)?;
     }
     let everything = is_priced && lines.unpriced.is_empty();
     let sums = everything

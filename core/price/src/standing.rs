@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 use trade::answer::Answer;
+use trade::catalogue::KindKey;
 use trade::history::History;
 use trade::ids::{PartId, SlopeId, StructureId};
 use trade::mark::{Condition, MeasureOf};
@@ -40,6 +41,18 @@ pub struct Chimney {
     pub astride_ridge: Answer,
 }
 
+/// Another part. Which of them a new covering renews is the takeoff's to say.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Other {
+    /// The part.
+    pub part: PartId,
+    /// The slope it is on.
+    #[serde(default)]
+    pub slope: Option<SlopeId>,
+    /// Its kind.
+    pub kind: KindKey,
+}
+
 /// What stands through one roof.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(default)]
@@ -50,6 +63,8 @@ pub struct Standing {
     pub chimneys: Vec<Chimney>,
     /// Vents high on it, one by one.
     pub high_vents: u32,
+    /// All other parts: some are renewed along with the covering.
+    pub others: Vec<Other>,
 }
 
 impl Standing {
@@ -78,7 +93,11 @@ impl Standing {
                         }),
                 }),
                 "roof-vent" => standing.high_vents += 1,
-                _ => {}
+                _ => standing.others.push(Other {
+                    part: part.id,
+                    slope: part.slope,
+                    kind: part.kind.clone(),
+                }),
             }
         }
         standing

@@ -5,6 +5,7 @@ mod edges;
 mod error;
 mod field;
 mod openings;
+mod renewed;
 mod sheets;
 mod site;
 mod vents;
@@ -22,7 +23,7 @@ use site::Site;
 use trade::firm::Profile;
 use trade::laid::Laid;
 use trade::roof::RoofPlan;
-use trade::takeoff::{Gap, Need, Takeoff, TaskAmount};
+use trade::takeoff::{ByRemedy, Gap, Need, Takeoff, TaskAmount};
 
 /// What a takeoff is counted by.
 #[derive(Clone, Copy, Debug)]
@@ -43,6 +44,7 @@ pub(crate) struct Counted {
     needs: Vec<Need>,
     tasks: Vec<TaskAmount>,
     gaps: Vec<Gap>,
+    by_remedy: Vec<ByRemedy>,
 }
 
 impl Counted {
@@ -50,6 +52,7 @@ impl Counted {
         self.needs.extend(other.needs);
         self.tasks.extend(other.tasks);
         self.gaps.extend(other.gaps);
+        self.by_remedy.extend(other.by_remedy);
     }
 }
 
@@ -77,6 +80,7 @@ pub fn takeoff(plan: &RoofPlan, laid: &Laid, basis: &Basis<'_>) -> Result<Takeof
         openings::crickets,
         openings::chimney_flashing,
         vents::vents,
+        renewed::renewed,
         field::nails,
         deck::sheets,
         field::sealant,
@@ -92,6 +96,7 @@ pub fn takeoff(plan: &RoofPlan, laid: &Laid, basis: &Basis<'_>) -> Result<Takeof
         squares: site.squares(),
         needs: merged(counted.needs, basis.choices),
         tasks: merged_tasks(counted.tasks),
+        by_remedy: counted.by_remedy,
         gaps: counted.gaps,
         order_at: basis.choices.order_at,
     })

@@ -248,6 +248,8 @@ pub enum LeftOut {
         /// Their letters.
         letters: Vec<String>,
     },
+    /// Whether the attic has enough vents: the vented space was not given.
+    VentArea,
     /// Sheets of deck beyond those included, at so much each, before tax.
     MoreSheets {
         /// The sheets that are included.

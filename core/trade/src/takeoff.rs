@@ -4,7 +4,8 @@ mod tear_off;
 
 pub use tear_off::{Binding, Layers, PlaneLoad, TearOff};
 
-use crate::ids::StructureId;
+use crate::catalogue::RemedyKey;
+use crate::ids::{PartId, StructureId};
 use crate::stack::Covering;
 use crate::units::{Length, Pitch};
 use crate::verdict::Source;
@@ -501,6 +502,19 @@ pub struct TaskAmount {
     pub amount: Spread,
 }
 
+/// Work on a part that comes along with a covering and is priced whole, as a remedy, because its pieces are not on the plan: the flashing of a
+/// dormer or chimney that was not measured, a hood, a ridge vent.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct ByRemedy {
+    /// The part.
+    pub part: PartId,
+    /// The remedy that renews it.
+    pub remedy: RemedyKey,
+    /// How long it is, in feet, where the plan shows that.
+    #[serde(default)]
+    pub feet: Option<Spread>,
+}
+
 /// A thing that could not be counted, and what is missing to count it.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Gap {
@@ -528,6 +542,9 @@ pub struct Takeoff {
     pub needs: Vec<Need>,
     /// The work that lays it, by pitch.
     pub tasks: Vec<TaskAmount>,
+    /// What comes along and is priced whole.
+    #[serde(default)]
+    pub by_remedy: Vec<ByRemedy>,
     /// What could not be counted.
     pub gaps: Vec<Gap>,
     /// By which end of the ranges it is ordered.

@@ -28,13 +28,13 @@ impl Row {
             return Err(PriceListError::at(line, None, Problem::OpenQuote));
         }
         let over = record.iter().skip(columns.len());
-        if over.into_iter().any(|cell| !cell.is_empty()) {
+        if over.into_iter().any(|cell| !cell.trim().is_empty()) {
             return Err(PriceListError::at(line, None, Problem::TooManyCells));
         }
         let cells: BTreeMap<Column, String> = columns
             .iter()
             .copied()
-            .zip(record.iter().map(str::to_owned))
+            .zip(record.iter().map(|cell| cell.trim().to_owned()))
             .filter(|(_, cell)| !cell.is_empty())
             .collect();
         Ok((!cells.is_empty()).then_some(Self { line, cells }))

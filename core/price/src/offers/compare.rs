@@ -96,7 +96,7 @@ pub(super) fn patching(asking: &Asking<'_>) -> Result<Option<Patching>, OfferErr
         remedy: Some(patch.remedy.clone()),
         trade: None,
     };
-    remedies::price(asking, &[&task], false, &mut lines)?;
+    remedies::price(asking, &[&task], &[], false, &mut lines)?;
     if !lines.unpriced.is_empty() {
         return Ok(Some(Patching::NotPriced {
             unpriced: lines.unpriced,

@@ -149,6 +149,9 @@ pub(super) fn left_out(asking: &Asking<'_>) -> Vec<LeftOut> {
             letters: takeoff.planes_left.clone(),
         });
     }
+    if takeoff.of(Item::LowVent).next().is_none() {
+        out.push(LeftOut::VentArea);
+    }
     if let Some(each) = asking.list.sheet {
         let included = takeoff.of(Item::DeckSheet).map(|need| need.packs.most);
         out.push(LeftOut::MoreSheets {

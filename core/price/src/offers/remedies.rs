@@ -10,7 +10,7 @@ use trade::mark::{Extent, Mark, MeasureOf};
 use trade::offer::{CostKind, Unpriced};
 use trade::price_list::RemedyRow;
 use trade::property::Part;
-use trade::takeoff::{Item, Spread, Unit};
+use trade::takeoff::{ByRemedy, Item, Spread, Unit};
 use trade::units::{Length, Pitch};
 use trade::verdict::Task;
 use trade::words::Said;
@@ -18,10 +18,11 @@ use trade::words::Said;
 /// Material by item and size.
 type Used = BTreeMap<(Item, Option<Length>), Spread>;
 
-/// Adds what remedies cost. A covering's own tasks that name no remedy are in the covering.
+/// Adds what remedies cost. A covering's own tasks that name no remedy are in the covering; what comes along with it is priced whole, once.
 pub(super) fn price(
     asking: &Asking<'_>,
     tasks: &[&Task],
+    along: &[ByRemedy],
     is_covering: bool,
     lines: &mut Lines,
 ) -> Result<(), OfferError> {
@@ -31,9 +32,21 @@ pub(super) fn price(
     let mut used = Used::new();
     for task in tasks {
         match &task.remedy {
-            Some(remedy) => one(asking, task.part, remedy, lines, &mut used)?,
+            Some(remedy) => {
+                let amount = |row: &RemedyRow| amount(asking, task.part, row);
+                one(asking, task.part, remedy, amount, lines, &mut used)?;
+            }
             None if is_covering => {}
             None => unpriced(lines, Unpriced::NoRemedyNamed { part: task.part }),
+        }
+    }
+    for along in along {
+        let is_named = tasks
+            .iter()
+            .any(|task| task.part == along.part && task.remedy.is_some());
+        if !is_named {
+            let amount = |row: &RemedyRow| whole(asking, along, row);
+            one(asking, along.part, &along.remedy, amount, lines, &mut used)?;
         }
     }
     // Bought together: two half bundles are one.
@@ -47,6 +60,7 @@ fn one(
     asking: &Asking<'_>,
     part: PartId,
     remedy: &RemedyKey,
+    amount: impl Fn(&RemedyRow) -> Option<Spread>,
     lines: &mut Lines,
     used: &mut Used,
 ) -> Result<(), OfferError> {
@@ -59,7 +73,7 @@ fn one(
         unpriced(lines, Unpriced::NoRemedy { remedy, pitch });
         return Ok(());
     };
-    let Some(amount) = amount(asking, part, row) else {
+    let Some(amount) = amount(row) else {
         let what = Unpriced::NotCounted {
             part,
             remedy: remedy.clone(),
@@ -120,13 +134,25 @@ fn amount(asking: &Asking<'_>, part: PartId, row: &RemedyRow) -> Option<Spread> 
     }
     match row.unit {
         Unit::Place => places(asking, part, &row.remedy),
-        Unit::Foot => {
-            let run = measured(asking.history, part_of(asking, part)?, MeasureOf::Run)?;
-            let within = run.within.max(run.got.within());
-            Some(Spread::within(run.value.in_feet(), within))
-        }
+        Unit::Foot => run(asking, part),
         _ => None,
     }
+}
+
+/// How much renewing a part whole takes: one place, however far its defects reach; its length where it goes by the foot.
+fn whole(asking: &Asking<'_>, along: &ByRemedy, row: &RemedyRow) -> Option<Spread> {
+    match row.unit {
+        Unit::Place => Some(Spread::exactly(1.0)),
+        Unit::Foot => along.feet.or_else(|| run(asking, along.part)),
+        _ => amount(asking, along.part, row),
+    }
+}
+
+/// The length of a part as it was measured, in feet.
+fn run(asking: &Asking<'_>, part: PartId) -> Option<Spread> {
+    let run = measured(asking.history, part_of(asking, part)?, MeasureOf::Run)?;
+    let within = run.within.max(run.got.within());
+    Some(Spread::within(run.value.in_feet(), within))
 }
 
 /// Places by how far the defects reach that the remedy answers: one, or two to three; more than that must be counted. A part with no such

@@ -30,7 +30,7 @@ fn lengths(
     Counted {
         needs: vec![site.need(item, feet.scaled(lapped), reason, source)],
         tasks: site.along(task, site.lines(kinds)),
-        gaps: Vec::new(),
+        ..Counted::default()
     }
 }
 
@@ -155,7 +155,7 @@ pub(super) fn counter(site: &Site<'_>, feet: Spread, pitch: Option<Pitch>) -> Co
             pitch,
             amount: feet,
         }],
-        gaps: Vec::new(),
+        ..Counted::default()
     }
 }
 

@@ -50,7 +50,7 @@ pub(super) fn shingles(site: &Site<'_>) -> Counted {
             source: Source::Evidence,
         }],
         tasks: site.over(RoofTask::LayShingles, |plane| site.plane_squares(plane)),
-        gaps: Vec::new(),
+        ..Counted::default()
     }
 }
 
@@ -76,7 +76,7 @@ pub(super) fn starter(site: &Site<'_>) -> Counted {
     Counted {
         needs: bought.into_iter().collect(),
         tasks: shared_out(site, RoofTask::LayStarter, &[LineKind::Eave], feet),
-        gaps: Vec::new(),
+        ..Counted::default()
     }
 }
 
@@ -93,7 +93,7 @@ pub(super) fn caps(site: &Site<'_>) -> Counted {
     Counted {
         needs: bought.into_iter().collect(),
         tasks: shared_out(site, RoofTask::LayCap, lines, feet),
-        gaps: Vec::new(),
+        ..Counted::default()
     }
 }
 

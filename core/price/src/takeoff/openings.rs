@@ -83,18 +83,14 @@ pub(super) fn crickets(site: &Site<'_>) -> Counted {
 }
 
 fn count_cricket(site: &Site<'_>, chimney: &Chimney, counted: &mut Counted) {
-    let gap = |why: &str| Gap {
-        item: Item::Cricket,
-        why: Said::new(why),
-    };
     let Some(width) = chimney.width else {
-        counted.gaps.push(gap("gap-chimney-width"));
+        counted.gaps.push(Gap {
+            item: Item::Cricket,
+            why: Said::new("gap-chimney-width"),
+        });
         return;
     };
     let Some(pitch) = site.pitch_of(chimney.slope) else {
-        if width.value > CRICKET_OVER {
-            counted.gaps.push(gap("gap-chimney-slope"));
-        }
         return;
     };
     if let Some(cricket) = cricket(width.value, pitch) {
@@ -112,19 +108,14 @@ fn count_cricket(site: &Site<'_>, chimney: &Chimney, counted: &mut Counted) {
     }
 }
 
-/// Step flashing at a chimney's sides, flashing before and behind it, counter flashing all round. Common practice.
+/// Step flashing at a chimney's sides, flashing before and behind it, counter flashing all round. Common practice. A chimney whose width and
+/// depth are not both known is priced whole.
 pub(super) fn chimney_flashing(site: &Site<'_>) -> Counted {
     let mut counted = Counted::default();
     for chimney in chimneys(site) {
-        match (chimney.width, chimney.depth) {
-            (Some(width), Some(depth)) => {
-                let width = Spread::within(width.value.in_feet(), width.within);
-                counted.add(round_chimney(site, chimney, width, depth));
-            }
-            _ => counted.gaps.push(Gap {
-                item: Item::CounterFlashing,
-                why: Said::new("gap-chimney-size"),
-            }),
+        if let (Some(width), Some(depth)) = (chimney.width, chimney.depth) {
+            let width = Spread::within(width.value.in_feet(), width.within);
+            counted.add(round_chimney(site, chimney, width, depth));
         }
     }
     counted
@@ -158,7 +149,7 @@ fn round_chimney(site: &Site<'_>, chimney: &Chimney, width: Spread, depth: Lengt
                 amount: heads,
             },
         ],
-        gaps: Vec::new(),
+        ..Counted::default()
     };
     let round = heads + Spread::exactly(2.0 * up);
     counted.add(counter(site, round, pitch));

@@ -93,7 +93,7 @@ pub(super) fn underlayment(site: &Site<'_>) -> Counted {
             irc(Irc::Underlayment, site.edition()),
         )],
         tasks: site.over(RoofTask::LayUnderlayment, bare),
-        gaps: Vec::new(),
+        ..Counted::default()
     }
 }
 

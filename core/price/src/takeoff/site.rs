@@ -122,14 +122,27 @@ impl<'a> Site<'a> {
             .max()
     }
 
-    /// The pitch where a part stands: that of its slope's plane.
+    /// The pitch where a part stands: that of its slope's plane; the steepest there is where the plan does not show its slope.
     pub fn pitch_of(&self, slope: Option<SlopeId>) -> Option<Pitch> {
-        let mut pitches = self
+        let pitch = |(_, plane): &(usize, &Plane)| plane.pitch;
+        let own = self
             .planes
             .iter()
-            .filter(|(_, plane)| slope.is_some() && plane.slope == slope)
-            .map(|(_, plane)| plane.pitch);
-        pitches.next()
+            .filter(|(_, plane)| slope.is_some() && plane.slope == slope);
+        own.map(pitch)
+            .max()
+            .or_else(|| self.planes.iter().map(pitch).max())
+    }
+
+    /// Whether the plan shows a line of some kinds on a slope's plane; of any laid plane where the part belongs to none.
+    pub fn shows(&self, kinds: &'static [LineKind], slope: Option<SlopeId>) -> bool {
+        self.lines(kinds).any(|line| {
+            let mut planes = line
+                .planes
+                .iter()
+                .filter_map(|at| self.plan.planes.get(*at));
+            slope.is_none() || planes.any(|plane| plane.slope == slope)
+        })
     }
 
     /// Whether a part on a slope lies on what is covered; what belongs to no one slope does.

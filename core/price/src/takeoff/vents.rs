@@ -62,23 +62,16 @@ pub(super) fn vents(site: &Site<'_>) -> Counted {
 
 fn one_for_one(site: &Site<'_>) -> Counted {
     let count = site.basis.standing.high_vents;
-    let mut counted = Counted {
-        gaps: vec![Gap {
-            item: Item::LowVent,
-            why: Said::new("gap-vent-area"),
-        }],
-        ..Counted::default()
-    };
-    if count > 0 {
-        counted.add(row(
-            site,
-            Item::HighVent,
-            f64::from(count),
-            Said::new("need-vents-renewed"),
-            Source::Practice,
-        ));
+    if count == 0 {
+        return Counted::default();
     }
-    counted
+    row(
+        site,
+        Item::HighVent,
+        f64::from(count),
+        Said::new("need-vents-renewed"),
+        Source::Practice,
+    )
 }
 
 fn by_area(site: &Site<'_>, vents: &Ventilation) -> Counted {
@@ -130,6 +123,6 @@ fn row(site: &Site<'_>, item: Item, count: f64, reason: Said, source: Source) ->
             pitch,
             amount,
         }],
-        gaps: Vec::new(),
+        ..Counted::default()
     }
 }

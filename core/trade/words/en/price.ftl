@@ -152,9 +152,6 @@ need-stated = As the roofer states it.
 gap-ice-not-known = It is not known whether ice barrier is asked for here. Say so in the settings of the code.
 gap-overhang = The overhang of an eave was not measured. Measure it, or give one for the whole roof.
 gap-chimney-width = The chimney's width was not measured.
-gap-chimney-slope = The chimney's slope has no measured pitch.
-gap-chimney-size = The chimney's width and depth are not both known.
-gap-vent-area = The vented space was not given, so the vents were not worked out.
 gap-vent-product = The open area of one vent was not given.
 
 takeoff-slope-at = slope { $letter } at { $pitch }
@@ -205,6 +202,7 @@ left-out-other-trade = Not ours to do: { $part }. Call { $trade }.
 left-out-not-ours = Not part of our work: { $part }.
 left-out-not-seen = Not seen, and so not included: { $part }.
 left-out-slopes = Slopes that stay as they are: { $letters }.
+left-out-vent-area = Whether the attic has enough vents was not worked out.
 left-out-more-sheets = Each sheet of deck beyond { $included } costs { $each } more before tax.
 
 unpriced-material = Not priced yet: the price list has no row for this material: { $item }.

@@ -152,9 +152,6 @@ need-stated = Como lo indica el techador.
 gap-ice-not-known = No se sabe si aquí se pide barrera contra hielo. Indíquelo en los ajustes del código.
 gap-overhang = No se midió el voladizo de un alero. Mídalo, o dé uno para todo el techo.
 gap-chimney-width = No se midió el ancho de la chimenea.
-gap-chimney-slope = La vertiente de la chimenea no tiene pendiente medida.
-gap-chimney-size = No se conocen a la vez el ancho y el fondo de la chimenea.
-gap-vent-area = No se dio el espacio ventilado, así que no se calcularon los respiraderos.
 gap-vent-product = No se dio el área abierta de un respiradero.
 
 takeoff-slope-at = la vertiente { $letter } con { $pitch }
@@ -205,6 +202,7 @@ left-out-other-trade = No nos toca a nosotros: { $part }. Llame a { $trade }.
 left-out-not-ours = No es parte de nuestro trabajo: { $part }.
 left-out-not-seen = No se vio, y por eso no se incluye: { $part }.
 left-out-slopes = Vertientes que quedan como están: { $letters }.
+left-out-vent-area = No se calculó si el ático tiene bastantes respiraderos.
 left-out-more-sheets = Cada panel para el tablero después de { $included } cuesta { $each } más antes de impuestos.
 
 unpriced-material = Aún sin precio: la lista de precios no tiene fila para este material: { $item }.
