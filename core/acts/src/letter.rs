@@ -95,16 +95,30 @@ pub fn make(
     moment: Moment,
 ) -> Result<(LetterId, Drawn), ActError> {
     let (judged, drawn) = draw(book, visit, language, moment)?;
+    keep(book, &judged, drawn, language, moment)
+}
+
+/// Keeps a letter that was just drawn.
+///
+/// # Errors
+/// Where the visit is still open or the book cannot be written.
+pub fn keep(
+    book: &mut Book,
+    judged: &Judged,
+    drawn: Drawn,
+    language: Language,
+    moment: Moment,
+) -> Result<(LetterId, Drawn), ActError> {
     if judged.visit.closed.is_none() {
         return Err(ActError::StillOpen);
     }
-    let reminders = reminders(&judged, moment);
+    let reminders = reminders(judged, moment);
     book.write(moment.at, |tx| {
         let sha256 = tx.put_letter(&drawn.pdf)?;
         let letter = Letter {
             id: moment.id(),
             property: judged.history.property.id,
-            visit,
+            visit: judged.visit.id,
             made: moment.at,
             on: moment.today,
             language,

@@ -5,6 +5,7 @@ use book::{Book, Entry};
 use judge::Rules;
 use trade::catalogue::Catalogue;
 use trade::firm::{Firm, HousePolicy, Profile};
+use trade::words::Language;
 
 /// What a judgement goes by, as the book holds it.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -46,6 +47,19 @@ impl Going {
 /// Where the book cannot be written.
 pub fn set_firm(book: &mut Book, firm: Firm, moment: Moment) -> Result<(), ActError> {
     record(book, Entry::Firm(firm), moment)
+}
+
+/// A new firm speaks the language of the device that its book is made on, until it says otherwise.
+///
+/// # Errors
+/// Where the book cannot be read or written.
+pub fn speak(book: &mut Book, language: Language, moment: Moment) -> Result<(), ActError> {
+    let mut firm = book.firm()?;
+    if firm.language != language {
+        firm.language = language;
+        set_firm(book, firm, moment)?;
+    }
+    Ok(())
 }
 
 /// Sets the code profile.

@@ -33,7 +33,7 @@ impl Next {
         }
     }
 
-    fn saved(place: Place, words: &Words, key: &str) -> Self {
+    pub(crate) fn saved(place: Place, words: &Words, key: &str) -> Self {
         Self {
             place,
             notice: Some(words.text(key)),

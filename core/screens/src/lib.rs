@@ -16,6 +16,7 @@ mod name;
 mod place;
 mod screens;
 mod show;
+mod writing;
 
 pub use act::Next;
 pub use action::Action;
@@ -32,10 +33,11 @@ pub use show::{
     outcome::{Outcome, Told},
     property::{Property, Twin},
     reminders::Reminders,
-    safety::{CheckRow, Safety},
+    safety::{CheckRow, ReachRow, Safety},
     settings::Settings,
     then_and_now::{Changed, ThenAndNow},
     tray::{Loose, Tray},
     verdict::{RefusedBlock, StepBlock, Verdict, WHY_FIRST},
     walk::{Here, SpotRow, StopRow, Walk},
 };
+pub use writing::DrawnLetter;

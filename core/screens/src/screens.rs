@@ -102,17 +102,26 @@ impl Screens {
         bytes: &[u8],
         moment: Moment,
     ) -> Result<PhotoId, Trouble> {
-        let words = self.context(moment)?.words;
-        match &shutter.onto {
-            Onto::Part { visit, spot } => {
-                tray::shoot(&mut self.book, *visit, Some(spot), bytes, moment)
-            }
-            Onto::Tray { visit } => tray::shoot(&mut self.book, *visit, None, bytes, moment),
+        self.shoot_onto(&shutter.onto, bytes, moment)
+    }
+
+    /// Takes a picture in, onto what a shutter named.
+    ///
+    /// # Errors
+    /// As [`Screens::shoot`].
+    pub fn shoot_onto(
+        &mut self,
+        onto: &Onto,
+        bytes: &[u8],
+        moment: Moment,
+    ) -> Result<PhotoId, Trouble> {
+        self.write(|book| match onto {
+            Onto::Part { visit, spot } => tray::shoot(book, *visit, Some(spot), bytes, moment),
+            Onto::Tray { visit } => tray::shoot(book, *visit, None, bytes, moment),
             Onto::Outcome { property, outcome } => {
-                outcome::shoot(&mut self.book, *property, *outcome, bytes, moment)
+                outcome::shoot(book, *property, *outcome, bytes, moment)
             }
-        }
-        .map_err(|error| trouble(words, &error))
+        })
     }
 
     /// A small upright picture for a list; the original where this program cannot make one.
@@ -148,7 +157,18 @@ impl Screens {
         self.read(|book| acts::outcome::calendar(book, words, moment))
     }
 
-    fn read<T>(&self, read: impl FnOnce(&Book) -> Result<T, ActError>) -> Result<T, Trouble> {
+    pub(crate) fn write<T>(
+        &mut self,
+        write: impl FnOnce(&mut Book) -> Result<T, ActError>,
+    ) -> Result<T, Trouble> {
+        let words = self.words()?;
+        write(&mut self.book).map_err(|error| trouble(words, &error))
+    }
+
+    pub(crate) fn read<T>(
+        &self,
+        read: impl FnOnce(&Book) -> Result<T, ActError>,
+    ) -> Result<T, Trouble> {
         let (words, _) = self.context_words()?;
         read(&self.book).map_err(|error| trouble(words, &error))
     }

@@ -156,6 +156,7 @@ files![
     "second_look.ftl",
     "letter.ftl",
     "screens.ftl",
+    "phone.ftl",
 ];
 
 static IN_ENGLISH: LazyLock<Words> = LazyLock::new(|| Words::read(Language::English, ENGLISH));

@@ -4,11 +4,11 @@ use super::Common;
 use super::answer::answer;
 use crate::failure::Failure;
 use crate::tongue;
-use acts::{Book, Moment, keep, settings};
+use acts::{Book, keep, settings};
 use clap::Args;
 use serde_json::json;
 use std::path::PathBuf;
-use trade::words::{Arg, Language, Said};
+use trade::words::{Arg, Said};
 
 /// Backing up.
 #[derive(Args, Debug)]
@@ -34,20 +34,10 @@ pub(super) fn new(common: &Common) -> Result<(), Failure> {
     let key = common.key.new_key(&common.book)?;
     let moment = common.clock().now();
     let mut book = Book::create(&common.book, &key, moment.device(), moment.at)?;
-    speak(&mut book, tongue::of_environment(), moment)?;
+    settings::speak(&mut book, tongue::of_environment(), moment)?;
     answer(common.json, &json!({ "book": folder }), || {
         tongue::words().say(&Said::new("desk-new").with("folder", folder.as_str()))
     })
-}
-
-/// A new firm speaks the language of the computer that its book is made on, until it says otherwise.
-fn speak(book: &mut Book, language: Language, moment: Moment) -> Result<(), Failure> {
-    let mut firm = book.firm()?;
-    if firm.language != language {
-        firm.language = language;
-        settings::set_firm(book, firm, moment)?;
-    }
-    Ok(())
 }
 
 pub(super) fn rebuild(common: &Common) -> Result<(), Failure> {
