@@ -121,7 +121,8 @@ fn merged(needs: Vec<Need>, choices: &Choices) -> Vec<Need> {
     rows
 }
 
-fn merged_tasks(tasks: Vec<TaskAmount>) -> Vec<TaskAmount> {
+/// One row for one piece of work at one pitch.
+pub(crate) fn merged_tasks(tasks: Vec<TaskAmount>) -> Vec<TaskAmount> {
     let mut rows: Vec<TaskAmount> = Vec::new();
     for task in tasks {
         match rows

@@ -1,6 +1,7 @@
 //! What comes down in a tear-off: squares by layers, weight, volume, loads.
 
 use crate::reading::{Reading, layers_of, speak_for};
+use crate::takeoff::merged_tasks;
 use crate::weights::Weights;
 use rust_decimal::prelude::ToPrimitive;
 use trade::price_list::Trailer;
@@ -98,7 +99,7 @@ pub fn tear_off(
         cubic_yards,
         loads: loads.in_packs(1.0),
         bound_by,
-        tasks: down.tasks,
+        tasks: merged_tasks(down.tasks),
     })
 }
 

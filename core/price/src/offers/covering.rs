@@ -1,15 +1,16 @@
 //! A new covering: material and work from the takeoff, tearing off and hauling from what comes down.
 
-use super::lines::{Lines, line, times};
+use super::lines::{Exact, Lines, line};
 use super::{Asking, OfferError, unpriced};
+use rust_decimal::Decimal;
 use trade::offer::{CostKind, LeftOut, Unpriced};
 use trade::price_list::PriceList;
 use trade::takeoff::{Item, Need, Spread, TaskAmount, TearOff};
 use trade::verdict::Course;
 use trade::words::Said;
 
-/// Pounds in a ton.
-const POUNDS_A_TON: f64 = 2000.0;
+/// A pound in tons of 2,000.
+const TONS_A_POUND: Decimal = Decimal::from_parts(5, 0, 0, false, 4);
 
 /// Adds what a new covering costs.
 pub(super) fn price(
@@ -88,7 +89,9 @@ fn work(list: &PriceList, done: &TaskAmount, lines: &mut Lines) -> Result<(), Of
             .with("pitch", pitch),
         None => name,
     };
-    lines.work(list.rounding, what, times(amount, row.hours), rate)
+    let hours = Exact::of(amount)?.times(row.hours);
+    lines.work(list.rounding, what, hours, rate);
+    Ok(())
 }
 
 fn down(list: &PriceList, tear_off: &TearOff, lines: &mut Lines) -> Result<(), OfferError> {
@@ -99,13 +102,13 @@ fn down(list: &PriceList, tear_off: &TearOff, lines: &mut Lines) -> Result<(), O
     if disposal.ton.is_none() && disposal.load.is_none() {
         unpriced(lines, Unpriced::NoDisposal);
     }
-    let tons = tear_off.pounds.scaled(1.0 / POUNDS_A_TON);
+    let tons = Exact::of(tear_off.pounds)?.times(TONS_A_POUND);
     let priced = [
         (disposal.ton, "offer-line-tons", tons, "unit-ton"),
         (
             disposal.load,
             "offer-line-loads",
-            tear_off.loads.spread(),
+            Exact::of(tear_off.loads.spread())?,
             "unit-load",
         ),
     ];
@@ -118,7 +121,7 @@ fn down(list: &PriceList, tear_off: &TearOff, lines: &mut Lines) -> Result<(), O
                 quantity,
                 Said::new(unit),
                 each,
-            )?);
+            ));
         }
     }
     Ok(())
@@ -130,10 +133,10 @@ fn permit(list: &PriceList, lines: &mut Lines) -> Result<(), OfferError> {
             list.rounding,
             CostKind::Permit,
             Said::new("cost-permit"),
-            Spread::exactly(1.0),
+            Exact::of(Spread::exactly(1.0))?,
             Said::new("unit-job.one"),
             permit,
-        )?);
+        ));
     }
     Ok(())
 }

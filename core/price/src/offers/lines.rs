@@ -1,8 +1,8 @@
 //! Lines of cost: material in whole packs, hours at a rate, each rounded to the cent.
 
 use super::OfferError;
-use rust_decimal::Decimal;
 use rust_decimal::prelude::{FromPrimitive, ToPrimitive};
+use rust_decimal::{Decimal, RoundingStrategy};
 use trade::offer::{CostKind, CostLine, MoneySpread, Unpriced};
 use trade::price_list::{PriceList, Rate, Rounding};
 use trade::takeoff::{Item, Packs, Spread, sized};
@@ -12,7 +12,9 @@ use trade::words::Said;
 /// Greatest amount of anything that is priced.
 const GREATEST: f64 = 1e9;
 /// Decimals that a quantity keeps: hours, tons and squares to the hundredth.
-pub(super) const QUANTITY_DECIMALS: u32 = 2;
+const QUANTITY_DECIMALS: u32 = 2;
+/// Decimals that a measure keeps on its way into decimals: a millionth of a foot is no foot.
+const MEASURE_DECIMALS: u32 = 6;
 
 /// The lines of one course.
 #[derive(Debug, Default)]
@@ -44,7 +46,7 @@ impl Lines {
             return Ok(());
         };
         let holds = row.pack.to_f64().unwrap_or(0.0);
-        let packs = amount.in_packs(holds).spread();
+        let packs = Exact::of(amount.in_packs(holds).spread())?;
         let name = if row.name.is_empty() {
             sized(item, size)
         } else {
@@ -59,30 +61,76 @@ impl Lines {
             packs,
             Said::new(format!("{}.many", item.pack_key())),
             row.price,
-        )?);
+        ));
         Ok(())
     }
 
     /// Hours of work at a rate.
-    pub fn work(
-        &mut self,
-        rounding: Rounding,
-        what: Said,
-        hours: Spread,
-        rate: &Rate,
-    ) -> Result<(), OfferError> {
-        let line = line(
-            rounding,
-            CostKind::Labour,
-            what,
-            hours,
-            Said::new("unit-hour"),
-            rate.hour,
-        )?;
+    pub fn work(&mut self, rounding: Rounding, what: Said, hours: Exact, rate: &Rate) {
+        let unit = Said::new("unit-hour");
+        let line = line(rounding, CostKind::Labour, what, hours, unit, rate.hour);
         self.hours = self.hours + line.quantity;
         self.rows.push(line);
-        Ok(())
     }
+}
+
+/// A quantity as decimals. Measures are floating; from here on nothing that money hangs on is.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Exact {
+    least: Decimal,
+    likely: Decimal,
+    most: Decimal,
+}
+
+impl Exact {
+    /// A measure to the millionth.
+    pub fn of(measure: Spread) -> Result<Self, OfferError> {
+        Ok(Self {
+            least: millionths(measure.least)?,
+            likely: millionths(measure.likely)?,
+            most: millionths(measure.most)?,
+        })
+    }
+
+    fn map(self, through: impl Fn(Decimal) -> Decimal) -> Self {
+        Self {
+            least: through(self.least),
+            likely: through(self.likely),
+            most: through(self.most),
+        }
+    }
+
+    /// So many times as much.
+    pub fn times(self, factor: Decimal) -> Self {
+        self.map(|quantity| quantity * factor)
+    }
+
+    /// To the hundredth, as a line shows it.
+    fn to_hundredths(self) -> Self {
+        self.map(|quantity| rounded(quantity, QUANTITY_DECIMALS))
+    }
+
+    fn shown(self) -> Spread {
+        let shown = |quantity: Decimal| quantity.to_f64().unwrap_or(0.0);
+        Spread {
+            least: shown(self.least),
+            likely: shown(self.likely),
+            most: shown(self.most),
+        }
+    }
+}
+
+fn millionths(measure: f64) -> Result<Decimal, OfferError> {
+    if !(0.0..=GREATEST).contains(&measure) {
+        return Err(OfferError::TooGreat);
+    }
+    Decimal::from_f64(measure)
+        .map(|measure| rounded(measure, MEASURE_DECIMALS))
+        .ok_or(OfferError::TooGreat)
+}
+
+fn rounded(quantity: Decimal, decimals: u32) -> Decimal {
+    quantity.round_dp_with_strategy(decimals, RoundingStrategy::MidpointAwayFromZero)
 }
 
 /// One line: the quantity to the hundredth, times what one costs, to the cent.
@@ -90,49 +138,22 @@ pub(super) fn line(
     rounding: Rounding,
     kind: CostKind,
     what: Said,
-    quantity: Spread,
+    quantity: Exact,
     unit: Said,
     each: Money,
-) -> Result<CostLine, OfferError> {
-    let least = hundredths(quantity.least)?;
-    let likely = hundredths(quantity.likely)?;
-    let most = hundredths(quantity.most)?;
+) -> CostLine {
+    let quantity = quantity.to_hundredths();
     let amount = |quantity: Decimal| rounding.cents(quantity * each.0);
-    let shown = |quantity: Decimal| quantity.to_f64().unwrap_or(0.0);
-    Ok(CostLine {
+    CostLine {
         kind,
         what,
-        quantity: Spread {
-            least: shown(least),
-            likely: shown(likely),
-            most: shown(most),
-        },
+        quantity: quantity.shown(),
         unit,
         each,
         amount: MoneySpread {
-            least: amount(least),
-            likely: amount(likely),
-            most: amount(most),
+            least: amount(quantity.least),
+            likely: amount(quantity.likely),
+            most: amount(quantity.most),
         },
-    })
-}
-
-/// A quantity as a decimal, to the hundredth. Measures are floating; from here on money is not.
-pub(super) fn hundredths(quantity: f64) -> Result<Decimal, OfferError> {
-    if !(0.0..=GREATEST).contains(&quantity) {
-        return Err(OfferError::TooGreat);
     }
-    Decimal::from_f64(quantity)
-        .map(|quantity| {
-            quantity.round_dp_with_strategy(
-                QUANTITY_DECIMALS,
-                rust_decimal::RoundingStrategy::MidpointAwayFromZero,
-            )
-        })
-        .ok_or(OfferError::TooGreat)
-}
-
-/// So many times an amount, as a float again.
-pub(super) fn times(amount: Spread, each: Decimal) -> Spread {
-    amount.scaled(each.to_f64().unwrap_or(0.0))
 }

@@ -1,8 +1,9 @@
 //! Repairs, upkeep and making safe: each remedy by its row of the list, for as many places as it has.
 
-use super::lines::{Lines, line, times};
+use super::lines::{Exact, Lines, line};
 use super::{Asking, OfferError, unpriced};
 use crate::standing::measured;
+use rust_decimal::prelude::ToPrimitive;
 use std::collections::BTreeMap;
 use trade::catalogue::RemedyKey;
 use trade::ids::PartId;
@@ -83,23 +84,24 @@ fn one(
         return Ok(());
     };
     let name = Said::new(remedy.message());
-    let hours = times(amount, row.hours);
-    lines.work(list.rounding, name.clone(), hours, rate)?;
+    let exact = Exact::of(amount)?;
+    let hours = exact.times(row.hours);
+    lines.work(list.rounding, name.clone(), hours, rate);
     if let Some(each) = row.sundries {
         lines.rows.push(line(
             list.rounding,
             CostKind::Material,
             Said::new("offer-line-sundries").with("remedy", name),
-            amount,
+            exact,
             Said::new(row.unit.key()),
             each,
-        )?);
+        ));
     }
     for takes in list.uses.iter().filter(|takes| takes.remedy == *remedy) {
         let sum = used
             .entry((takes.item, size_of(asking, part, takes.item)))
             .or_default();
-        *sum = *sum + times(amount, takes.amount);
+        *sum = *sum + amount.scaled(takes.amount.to_f64().unwrap_or(0.0));
     }
     Ok(())
 }
