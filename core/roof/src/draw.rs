@@ -9,12 +9,11 @@ mod numbers;
 mod places;
 mod sheet;
 mod slopes;
-mod svg;
 
 pub use courses::{plane as laid_plane, roof as laid_roof};
 pub use leaks::Stained;
 pub use places::{Placed, places, places_of_letters};
-pub use svg::{Colours, svg};
+pub use trade::drawing::svg::{Colours, svg};
 
 use crate::frame::Place;
 use sheet::{Margins, SMALL, Sheet, level};

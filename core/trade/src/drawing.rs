@@ -1,5 +1,7 @@
 //! A drawing: lines, areas and words at their places, so that screen and letter show the same.
 
+pub mod svg;
+
 use serde::{Deserialize, Serialize};
 
 /// A place on a drawing: to the right and down from its upper left corner, in units of one CSS pixel.

@@ -1,7 +1,7 @@
 //! A drawing as SVG 1.1.
 
+use super::{Drawing, Ink, Lettering, Pen, Shape, Spot};
 use std::fmt::Write;
-use trade::drawing::{Drawing, Ink, Lettering, Pen, Shape, Spot};
 
 /// From the middle of capitals down to the line they stand on, to the em, in Atkinson Hyperlegible.
 const TO_BASELINE: f64 = 0.334;
@@ -185,4 +185,76 @@ fn escaped(text: &str) -> String {
             out
         },
     )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn drawing(shapes: Vec<Shape>) -> Drawing {
+        Drawing {
+            width: 100.0,
+            height: 50.5,
+            shapes,
+        }
+    }
+
+    fn words(text: &str, turned: f64) -> Shape {
+        Shape::Words(Lettering {
+            text: text.to_owned(),
+            middle: (10.0, 20.0),
+            size: 15.0,
+            turned,
+            bold: false,
+            ink: Ink::Ink,
+        })
+    }
+
+    #[test]
+    fn no_words_become_markup() {
+        let hostile = "\"><script>&</title>\u{0}";
+        let svg = svg(
+            &drawing(vec![words(hostile, 0.0)]),
+            hostile,
+            hostile,
+            Colours::SHEET,
+        );
+        assert!(!svg.contains("<script") && !svg.contains('\0'), "{svg}");
+        assert_eq!(svg.matches("</title>").count(), 1);
+        assert!(
+            svg.contains("&quot;&gt;&lt;script&gt;&amp;&lt;/title&gt;"),
+            "{svg}"
+        );
+    }
+
+    #[test]
+    fn words_stand_by_their_middle_and_turn_round_it() {
+        let svg = svg(
+            &drawing(vec![words("ridge", -90.0)]),
+            "t",
+            "d",
+            Colours::SHEET,
+        );
+        // 20 + 15 × 0.334 is 25.01.
+        assert!(
+            svg.contains("x=\"10\" y=\"25\"") && svg.contains("rotate(-90 10 20)"),
+            "{svg}"
+        );
+    }
+
+    #[test]
+    fn rims_drawn_alike_make_one_path() {
+        let rim = |fill| Shape::Rim {
+            corners: vec![(0.0, 0.0), (1.0, 0.0), (0.0, 1.0)],
+            pen: None,
+            fill: Some(fill),
+        };
+        let of = |shapes| {
+            svg(&drawing(shapes), "t", "d", Colours::SHEET)
+                .matches("<path")
+                .count()
+        };
+        assert_eq!(of(vec![rim(Ink::Wash), rim(Ink::Wash), rim(Ink::Wash)]), 1);
+        assert_eq!(of(vec![rim(Ink::Wash), rim(Ink::Ink), rim(Ink::Wash)]), 3);
+    }
 }
