@@ -45,6 +45,7 @@ mod faces;
 mod settle;
 mod support;
 mod wavefront;
+mod whole;
 
 use support::{Support, SupportId, Supports};
 

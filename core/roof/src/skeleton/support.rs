@@ -12,6 +12,7 @@
 //! in [`Exact`] numbers only where the bound doesn't settle it.
 
 use super::exact::Exact;
+use super::whole;
 use std::cmp::Ordering;
 
 /// The name of a plane: its place in [`Supports`].
@@ -40,6 +41,8 @@ pub(super) struct Support {
     /// The float next to the constant, and the constant itself.
     c: f64,
     c_exactly: Exact,
+    /// The same four numbers, `a b u c`, where all are whole.
+    whole: Option<[i64; 4]>,
     /// The plane that takes over from it where it waits, upright, for the height at which its edge begins to rise.
     becomes: Option<SupportId>,
 }
@@ -50,6 +53,9 @@ impl Support {
     pub(super) fn over(normal: (i64, i64), c: i64, slope: Option<f64>, from: f64) -> Self {
         let (a, b) = (normal.0 as f64, normal.1 as f64);
         let u = slope.map_or(0.0, |slope| squared(normal).sqrt() / slope);
+        let whole = whole(u)
+            .filter(|_| from == 0.0)
+            .map(|u| [normal.0, normal.1, u, c]);
         let raised = Exact::float(u).times(&Exact::float(from));
         let c_exactly = Exact::whole(c).plus(&raised);
         Self {
@@ -58,6 +64,7 @@ impl Support {
             u,
             c: c_exactly.near(),
             c_exactly,
+            whole,
             becomes: None,
         }
     }
@@ -77,6 +84,7 @@ impl Support {
             u: 1.0,
             c: 0.0,
             c_exactly: Exact::default(),
+            whole: Some([0, 0, 1, 0]),
             becomes: None,
         }
     }
@@ -112,6 +120,12 @@ impl Support {
             self.c_exactly.clone(),
         ]
     }
+}
+
+/// A float as a whole number, where it is one.
+#[allow(clippy::cast_possible_truncation)]
+fn whole(value: f64) -> Option<i64> {
+    (value.fract() == 0.0 && value.abs() < 1e15).then_some(value as i64)
 }
 
 #[allow(clippy::cast_precision_loss)]
@@ -339,10 +353,15 @@ impl Supports {
         self.pair(p, q).meet(r)
     }
 
+    #[allow(clippy::cast_precision_loss)]
     fn meet_exactly(&self, ids: [SupportId; 3]) -> Meeting {
-        let (n, d) = self.fraction(ids);
-        let turn = d.sign();
-        let value = n.near() / d.near();
+        let (turn, value) = match self.whole_fraction(ids) {
+            Some((n, d)) => (d.cmp(&0), n as f64 / d as f64),
+            None => {
+                let (n, d) = self.fraction(ids);
+                (d.sign(), n.near() / d.near())
+            }
+        };
         let at = (turn != Ordering::Equal).then_some(Moment {
             near: Near {
                 value,
@@ -351,6 +370,16 @@ impl Supports {
             known: Known::meet(ids),
         });
         Meeting { turn, at }
+    }
+
+    /// The height where three planes meet, as a fraction of whole numbers that fit.
+    fn whole_fraction(&self, ids: [SupportId; 3]) -> Option<(i128, i128)> {
+        let [p, q, r] = ids.map(|id| self.0[id].whole);
+        let (p, q, r) = (p?, q?, r?);
+        let columns = |last: usize| {
+            whole::det3([p, q, r].map(|row| [row[0], row[1], row[last]]))
+        };
+        Some((columns(3)?, columns(2)?))
     }
 
     /// The height where three planes meet, as a fraction.
@@ -374,15 +403,18 @@ impl Supports {
         if let Some(order) = (Near { value: gap, off }).sign() {
             return order;
         }
+        if let (Known::Meet(one), Known::Meet(other)) = (one.known, other.known) {
+            if one == other {
+                return Ordering::Equal;
+            }
+            if let Some(order) = self.compare_whole(one, other) {
+                return order;
+            }
+        }
         let exactly = |moment: Moment| match moment.known {
             Known::Height => (Exact::float(moment.near.value), Exact::float(1.0)),
             Known::Meet(ids) => self.fraction(ids),
         };
-        if let (Known::Meet(one), Known::Meet(other)) = (one.known, other.known)
-            && one == other
-        {
-            return Ordering::Equal;
-        }
         let ((n1, d1), (n2, d2)) = (exactly(one), exactly(other));
         let order = n1.times(&d2).minus(&n2.times(&d1)).sign();
         if d1.sign() == d2.sign() {
@@ -390,6 +422,16 @@ impl Supports {
         } else {
             order.reverse()
         }
+    }
+
+    fn compare_whole(&self, one: [SupportId; 3], other: [SupportId; 3]) -> Option<Ordering> {
+        let ((n1, d1), (n2, d2)) = (self.whole_fraction(one)?, self.whole_fraction(other)?);
+        let order = n1.checked_mul(d2)?.cmp(&n2.checked_mul(d1)?);
+        Some(if d1.signum() == d2.signum() {
+            order
+        } else {
+            order.reverse()
+        })
     }
 
     /// On which side of a plane the point lies where three others meet: `Greater` where its line hasn't reached the point yet.
@@ -423,6 +465,12 @@ impl Supports {
     }
 
     fn det4_exactly(&self, ids: [SupportId; 4]) -> Ordering {
+        let rows = ids.map(|id| self.0[id].whole);
+        if let [Some(i), Some(j), Some(k), Some(l)] = rows
+            && let Some(det) = whole::det4([i, j, k, l])
+        {
+            return det.cmp(&0);
+        }
         let [i, j, k, l] = ids.map(|id| self.0[id].exactly());
         let minor = |p: &[Exact; 4], q: &[Exact; 4], m: usize, n: usize| {
             p[m].times(&q[n]).minus(&p[n].times(&q[m]))
