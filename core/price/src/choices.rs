@@ -41,7 +41,7 @@ pub struct Choices {
     pub order_at: OrderAt,
     /// Nails a strip: at least 4 (IRC R905.2.6), 6 in high wind or on a steep slope as the maker says.
     pub nails_a_strip: u8,
-    /// The overhang of eaves where none was measured.
+    /// The overhang of eaves where neither the plan nor a measure has one.
     pub overhang: Option<Length>,
     /// Whether it is a detached accessory structure with no conditioned space: no ice barrier is asked for there.
     pub unheated_accessory: bool,

@@ -63,6 +63,8 @@ pub struct Standing {
     pub chimneys: Vec<Chimney>,
     /// Vents high on it, one by one.
     pub high_vents: u32,
+    /// The widest overhang that was measured at an eave.
+    pub overhang: Option<Length>,
     /// All other parts: some are renewed along with the covering.
     pub others: Vec<Other>,
 }
@@ -76,6 +78,8 @@ impl Standing {
                 continue;
             }
             let measure = |of| measured(history, part, of);
+            let overhang = measure(MeasureOf::Overhang).map(|measured| measured.value);
+            standing.overhang = standing.overhang.max(overhang);
             match part.kind.as_str() {
                 "pipe-boot" => standing.pipes.push(Pipe {
                     part: part.id,

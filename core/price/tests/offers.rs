@@ -5,27 +5,19 @@
 mod support;
 
 use jiff::civil::date;
-use price::{
-    Asking, Choices, Count, OfferError, Patch, Reading, Supplies, Wanted, Weights, offers, tear_off,
-};
-use proptest::prelude::*;
+use price::{Asking, Choices, Count, OfferError, Patch, Supplies, Wanted, offers};
 use rust_decimal::Decimal;
 use support::{
-    STRIP, add_part, counted, example_list, gable, history, icy, id, mild, slope_id, step, task,
+    add_part, asking, boot, covering, example_list, gable, history, id, made, mild, step, task,
     verdict,
 };
-use trade::catalogue::{Catalogue, RemedyKey};
-use trade::firm::Edition;
-use trade::history::History;
-use trade::ids::PartId;
-use trade::mark::{Extent, Measure, MeasureOf};
-use trade::offer::{CostKind, LeftOut, Offer, Patching, PricedCourse, Sums, Unpriced};
-use trade::price_list::{Gain, PriceList, RoundTo, Share, TaxOn};
-use trade::takeoff::{Item, Spread, Takeoff, TearOff, Unit};
-use trade::units::{Got, Length, Measured, Money, Pitch};
-use trade::verdict::{
-    Course, LicensedTrade, Narrowed, Reason, Refused, Source, Strength, Verdict, When,
-};
+use trade::catalogue::RemedyKey;
+use trade::mark::Extent;
+use trade::offer::{CostKind, LeftOut, Patching, Unpriced};
+use trade::price_list::{Gain, RoundTo, Share};
+use trade::takeoff::{Item, Spread, Unit};
+use trade::units::{Length, Money, Pitch};
+use trade::verdict::{Course, LicensedTrade, Narrowed, Reason, Refused, Source, Strength, When};
 use trade::words::{Language, Said, Words};
 
 fn decimal(text: &str) -> Decimal {
@@ -34,25 +26,6 @@ fn decimal(text: &str) -> Decimal {
 
 fn money(text: &str) -> Money {
     Money(decimal(text))
-}
-
-fn asking<'a>(verdict: &'a Verdict, history: &'a History, list: &'a PriceList) -> Asking<'a> {
-    Asking {
-        verdict,
-        history,
-        catalogue: Catalogue::standard(),
-        list,
-        takeoff: None,
-        tear_off: None,
-        counts: &[],
-        wanted: &[],
-        patch: None,
-        repair_lasts: None,
-    }
-}
-
-fn made(asking: &Asking<'_>) -> Offer {
-    offers(id(77), date(2026, 6, 2), asking).expect("an offer")
 }
 
 fn refused(course: Course, narrowed: Narrowed, forbidden: bool) -> Refused {
@@ -72,54 +45,6 @@ fn refused(course: Course, narrowed: Narrowed, forbidden: bool) -> Refused {
             stands_on: Vec::new(),
         }],
     }
-}
-
-/// A covering and its tear-off on a gable of two layers.
-fn covering(long: f64, wide: f64, pitch: Pitch, within: f64) -> (Takeoff, TearOff) {
-    let mut plan = gable(long, wide, pitch, Length::inches(12));
-    plan.length_within = within;
-    let list = example_list();
-    let choices = Choices {
-        deck_sheets: Some(Spread {
-            least: 1.0,
-            likely: 2.0,
-            most: 4.0,
-        }),
-        ..Choices::default()
-    };
-    let takeoff = counted(&plan, &icy(Edition::E2018), &Supplies::of(&list), &choices);
-    let readings: Vec<Reading> = (0..2)
-        .map(|plane| Reading {
-            slope: Some(slope_id(plane)),
-            coverings: vec![STRIP, STRIP],
-            layers: 2,
-            sheathing: 0.0,
-        })
-        .collect();
-    let trailer = list.disposal.trailer.expect("a trailer");
-    let down =
-        tear_off(&plan, &[0, 1], &readings, &Weights::default(), &trailer).expect("a tear-off");
-    (takeoff, down)
-}
-
-fn boot() -> (History, PartId) {
-    let mut history = history(Pitch::rise(6));
-    let pipe = Measure {
-        of: MeasureOf::Diameter,
-        value: Measured {
-            value: Length::inches(3),
-            got: Got::Tape,
-            within: 0.0,
-        },
-    };
-    let part = add_part(
-        &mut history,
-        1,
-        "pipe-boot",
-        Some(("boot-split", Extent::Spot)),
-        vec![pipe],
-    );
-    (history, part)
 }
 
 /// Worked by hand from the example list. One boot at 6:12, walkable: 1.2 h at 40.00 is 48.00; small material 4.00; a boot for pipes up to 4 in
@@ -508,110 +433,4 @@ fn flashing_that_is_not_on_the_plan_is_priced_whole() {
             && line.what.key == "remedy-new-ridge-vent"
             && (line.quantity.likely - 6.0).abs() < 1e-9
     }));
-}
-
-fn sum_holds(course: &PricedCourse, sums: &Sums) {
-    let of = |pick: fn(&trade::offer::MoneySpread) -> Money| {
-        let lines: Decimal = course.lines.iter().map(|line| pick(&line.amount).0).sum();
-        assert_eq!(lines, pick(&sums.subtotal).0, "lines make the subtotal");
-        assert_eq!(
-            pick(&sums.cost).0,
-            pick(&sums.subtotal).0 + pick(&sums.overhead).0
-        );
-        let parts = [
-            sums.cost,
-            sums.gain,
-            sums.sheets,
-            sums.to_minimum,
-            sums.rounded,
-        ];
-        let before: Decimal = parts.iter().map(|part| pick(part).0).sum();
-        assert_eq!(before, pick(&sums.before_tax).0);
-        assert_eq!(
-            pick(&sums.before_tax).0 + pick(&sums.tax).0,
-            pick(&sums.price).0
-        );
-    };
-    of(|amount| amount.least);
-    of(|amount| amount.likely);
-    of(|amount| amount.most);
-}
-
-proptest! {
-    #![proptest_config(ProptestConfig::with_cases(64))]
-
-    /// Whatever the roof and the list: lines make the subtotal, least ≤ likely ≤ most throughout, a margin is a share of the price and a markup of the
-    /// cost to the cent, the minimum holds, the rounding is within its step.
-    #[test]
-    fn a_price_hangs_together(
-        long in 12.0..120.0f64,
-        wide in 12.0..60.0f64,
-        rise in 2u32..14,
-        within in 0.0..0.1f64,
-        share in 0i64..80,
-        is_margin in any::<bool>(),
-        tax in 0i64..20,
-        on_all in any::<bool>(),
-        whole in any::<bool>(),
-        minimum in 0i64..20_000,
-    ) {
-        let (history, part) = boot();
-        let (takeoff, down) = covering(long, wide, Pitch::rise(rise), within);
-        let judged = verdict(vec![step(When::ThisSeason, Course::TearOff, vec![task(part, None)])]);
-        let mut list = example_list();
-        let share = Share(Decimal::new(share, 2));
-        list.gain = if is_margin { Gain::Margin(share) } else { Gain::Markup(share) };
-        let known = list.tax.as_mut().expect("a tax");
-        known.rate = Share(Decimal::new(tax, 2));
-        known.on = if on_all { TaxOn::All } else { TaxOn::Materials };
-        list.rounding.to = if whole { RoundTo::Whole } else { RoundTo::Cent };
-        list.minimum = Some(Money(Decimal::from(minimum)));
-        let asked = Asking {
-            takeoff: Some(&takeoff),
-            tear_off: Some(&down),
-            ..asking(&judged, &history, &list)
-        };
-        let course = made(&asked).courses.remove(0);
-        prop_assert!(course.unpriced.is_empty());
-        let sums = course.sums.clone().expect("sums");
-        sum_holds(&course, &sums);
-        for amount in [sums.subtotal, sums.cost, sums.before_tax, sums.price] {
-            prop_assert!(amount.least <= amount.likely && amount.likely <= amount.most);
-        }
-        let half_cent = decimal("0.005");
-        for (cost, gain) in [(sums.cost.least, sums.gain.least), (sums.cost.most, sums.gain.most)] {
-            let of = if is_margin { cost.0 + gain.0 } else { cost.0 };
-            prop_assert!((of * share.0 - gain.0).abs() <= half_cent);
-        }
-        let step = if whole { decimal("0.5") } else { half_cent };
-        prop_assert!(sums.rounded.likely.0.abs() <= step);
-        prop_assert!(sums.before_tax.least.0 >= Decimal::from(minimum));
-        if let Some(yearly) = course.yearly {
-            prop_assert!(yearly.cost.least <= yearly.cost.likely && yearly.cost.likely <= yearly.cost.most);
-        }
-    }
-
-    /// A longer roof never costs less.
-    #[test]
-    fn more_roof_never_costs_less(
-        long in 12.0..100.0f64,
-        more in 0.0..20.0f64,
-        wide in 12.0..60.0f64,
-        rise in 2u32..14,
-    ) {
-        let (history, part) = boot();
-        let judged = verdict(vec![step(When::ThisSeason, Course::TearOff, vec![task(part, None)])]);
-        let list = example_list();
-        let price = |long| {
-            let (takeoff, down) = covering(long, wide, Pitch::rise(rise), 0.02);
-            let asked = Asking {
-                takeoff: Some(&takeoff),
-                tear_off: Some(&down),
-                ..asking(&judged, &history, &list)
-            };
-            made(&asked).courses.remove(0).price().expect("a price")
-        };
-        let (short, longer) = (price(long), price(long + more));
-        prop_assert!(short.least <= longer.least && short.likely <= longer.likely && short.most <= longer.most);
-    }
 }

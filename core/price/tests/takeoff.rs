@@ -430,7 +430,7 @@ fn boots_and_chimneys_from_what_stands_there() {
             astride_ridge: Answer::No,
         }],
         high_vents: 3,
-        others: Vec::new(),
+        ..Standing::default()
     };
     let basis = Basis {
         profile: &profile,

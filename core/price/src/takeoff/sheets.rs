@@ -120,10 +120,14 @@ fn ice_on<'a>(site: &'a Site<'_>, plane: &'a Plane) -> impl Iterator<Item = Ice<
 }
 
 fn ices<'a>(site: &'a Site<'_>) -> impl Iterator<Item = Ice<'a>> {
-    eaves(site).filter_map(move |(eave, plane)| {
-        let overhang = eave.overhang.or(site.basis.choices.overhang)?;
-        Some(ice(site, eave, plane, overhang))
-    })
+    eaves(site).filter_map(move |(eave, plane)| Some(ice(site, eave, plane, overhang(site, eave)?)))
+}
+
+/// The overhang of an eave: as the plan has it, else the widest that was measured at an eave, else the one he gives for the whole roof.
+fn overhang(site: &Site<'_>, eave: &RoofLine) -> Option<Length> {
+    eave.overhang
+        .or(site.basis.standing.overhang)
+        .or(site.basis.choices.overhang)
 }
 
 /// Every eave with the laid plane that rises from it, where an ice barrier is asked for.
@@ -178,7 +182,7 @@ fn gap(why: Said) -> Counted {
 
 fn along_the_eaves(site: &Site<'_>) -> Counted {
     let unmeasured = eaves(site)
-        .filter(|(eave, _)| eave.overhang.or(site.basis.choices.overhang).is_none())
+        .filter(|(eave, _)| overhang(site, eave).is_none())
         .count();
     if unmeasured > 0 {
         return gap(Said::new("gap-overhang"));

@@ -10,19 +10,22 @@
 
 use jiff::Timestamp;
 use jiff::civil::date;
-use price::{Basis, Choices, Standing, Supplies, takeoff};
+use price::{
+    Asking, Basis, Choices, Reading, Standing, Supplies, Weights, offers, takeoff, tear_off,
+};
 use trade::answer::Answer;
-use trade::catalogue::{KindKey, RemedyKey};
+use trade::catalogue::{Catalogue, KindKey, RemedyKey};
 use trade::firm::{Edition, Profile};
 use trade::history::History;
 use trade::ids::{MarkId, PartId, PropertyId, SlopeId, StructureId, VisitId};
 use trade::laid::{Laid, LaidPlane, Pieces, ValleyIs};
-use trade::mark::{Condition, DefectSeen, Extent, Mark, Measure, Rung, Seen};
+use trade::mark::{Condition, DefectSeen, Extent, Mark, Measure, MeasureOf, Rung, Seen};
+use trade::offer::Offer;
 use trade::price_list::PriceList;
 use trade::property::{Address, Part, Property, Side, Slope, Structure, StructureKind};
 use trade::roof::{Corner, LineKind, Plane, RoofLine, RoofPlan};
 use trade::stack::Covering;
-use trade::takeoff::{Item, Need, Takeoff};
+use trade::takeoff::{Item, Need, Spread, Takeoff, TearOff};
 use trade::units::{Area, Got, Length, Measured, Pitch};
 use trade::verdict::{Course, Step, Task, Verdict, When};
 use uuid::Uuid;
@@ -312,3 +315,71 @@ pub fn verdict(steps: Vec<Step>) -> Verdict {
 
 /// Strips as a layer.
 pub const STRIP: Covering = Covering::AsphaltStrip;
+
+/// What an offer is made from, with nothing beside the verdict.
+pub fn asking<'a>(verdict: &'a Verdict, history: &'a History, list: &'a PriceList) -> Asking<'a> {
+    Asking {
+        verdict,
+        history,
+        catalogue: Catalogue::standard(),
+        list,
+        takeoff: None,
+        tear_off: None,
+        counts: &[],
+        wanted: &[],
+        patch: None,
+        repair_lasts: None,
+    }
+}
+
+pub fn made(asking: &Asking<'_>) -> Offer {
+    offers(id(77), date(2026, 6, 2), asking).expect("an offer")
+}
+
+/// A covering and its tear-off on a gable of two layers.
+pub fn covering(long: f64, wide: f64, pitch: Pitch, within: f64) -> (Takeoff, TearOff) {
+    let mut plan = gable(long, wide, pitch, Length::inches(12));
+    plan.length_within = within;
+    let list = example_list();
+    let choices = Choices {
+        deck_sheets: Some(Spread {
+            least: 1.0,
+            likely: 2.0,
+            most: 4.0,
+        }),
+        ..Choices::default()
+    };
+    let takeoff = counted(&plan, &icy(Edition::E2018), &Supplies::of(&list), &choices);
+    let readings: Vec<Reading> = (0..2)
+        .map(|plane| Reading {
+            slope: Some(slope_id(plane)),
+            coverings: vec![STRIP, STRIP],
+            layers: 2,
+            sheathing: 0.0,
+        })
+        .collect();
+    let trailer = list.disposal.trailer.expect("a trailer");
+    let down =
+        tear_off(&plan, &[0, 1], &readings, &Weights::default(), &trailer).expect("a tear-off");
+    (takeoff, down)
+}
+
+pub fn boot() -> (History, PartId) {
+    let mut history = history(Pitch::rise(6));
+    let pipe = Measure {
+        of: MeasureOf::Diameter,
+        value: Measured {
+            value: Length::inches(3),
+            got: Got::Tape,
+            within: 0.0,
+        },
+    };
+    let part = add_part(
+        &mut history,
+        1,
+        "pipe-boot",
+        Some(("boot-split", Extent::Spot)),
+        vec![pipe],
+    );
+    (history, part)
+}
