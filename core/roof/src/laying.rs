@@ -156,7 +156,7 @@ impl<'a> Layer<'a> {
     fn plane(&mut self, place: usize, plane: &Plane) {
         let overhang = self.pieces.overhang.in_metres();
         let cover = shape::cover(self.plan, place, plane, overhang, self.practice.valleys);
-        let sides = runs::sides(&cover.rings);
+        let outline = runs::outline(&cover.rings);
         let places = || cover.rings.iter().flatten();
         let start = places().map(|at| at.0).fold(f64::INFINITY, f64::min);
         let bottom = places().map(|at| at.1).fold(f64::INFINITY, f64::min);
@@ -170,7 +170,7 @@ impl<'a> Layer<'a> {
             if low >= top - NOTHING {
                 break;
             }
-            let course_runs = runs::runs(&sides, low, (low + exposure).min(top), height);
+            let course_runs = runs::runs(&outline, low, (low + exposure).min(top), height);
             // Two runs may meet above what is seen of them, at the head of a valley: that is a joint as well.
             let mut joints: Vec<f64> = course_runs
                 .windows(2)

@@ -2,14 +2,16 @@
 
 #![cfg(test)]
 
+mod laws;
 mod roofs;
 
+use laws::{
+    courses_keep_the_rules, every_place_is_covered_once, nothing_is_lost, nothing_overlaps,
+};
 use proptest::prelude::*;
-use roof::frame::{Frame, Place};
-use roof::laying::{lay, shape};
+use roof::laying::lay;
 use roofs::{FOOT, ell_planes, gable_planes, hip_planes, hole, plan, tee_planes};
-use std::collections::BTreeMap;
-use trade::laid::{Laid, LaidPiece, Pieces, ValleyIs};
+use trade::laid::{Pieces, ValleyIs};
 use trade::roof::{LineKind, RoofPlan};
 use trade::units::{Length, Pitch};
 
@@ -73,162 +75,6 @@ fn any_valley() -> impl Strategy<Value = ValleyIs> {
     prop_oneof![Just(ValleyIs::Open), Just(ValleyIs::ClosedCut)]
 }
 
-fn area_seen(piece: &LaidPiece) -> f64 {
-    piece.seen.iter().map(|rim| shape::area(rim)).sum()
-}
-
-/// Inside by the crossing number.
-fn inside(rim: &[Place], place: Place) -> bool {
-    rim.iter()
-        .zip(rim.iter().cycle().skip(1))
-        .filter(|(a, b)| {
-            (a.1 > place.1) != (b.1 > place.1)
-                && place.0 < a.0 + (place.1 - a.1) / (b.1 - a.1) * (b.0 - a.0)
-        })
-        .count()
-        % 2
-        == 1
-}
-
-fn by_course(pieces: &[LaidPiece]) -> BTreeMap<(usize, u32), Vec<&LaidPiece>> {
-    let mut courses: BTreeMap<_, Vec<&LaidPiece>> = BTreeMap::new();
-    for piece in pieces {
-        courses
-            .entry((piece.plane, piece.course))
-            .or_default()
-            .push(piece);
-    }
-    for course in courses.values_mut() {
-        course.sort_by(|a, b| a.along.0.total_cmp(&b.along.0));
-    }
-    courses
-}
-
-/// Places where two pieces of a course meet in what is seen of them.
-fn joints(course: &[&LaidPiece]) -> Vec<f64> {
-    let touches = |piece: &LaidPiece, at: f64| {
-        piece
-            .seen
-            .iter()
-            .flatten()
-            .any(|place| (place.0 - at).abs() < 1e-7)
-    };
-    course
-        .windows(2)
-        .map(|pair| (pair[0], pair[1], pair[0].along.1))
-        .filter(|(left, right, at)| touches(left, *at) && touches(right, *at))
-        .map(|(_, _, at)| at)
-        .collect()
-}
-
-fn nothing_is_lost(laid: &Laid, pieces: &[LaidPiece]) -> Result<(), TestCaseError> {
-    let opened = laid.pieces.cover().in_square_metres() * f64::from(laid.field);
-    let whole = [laid.covered, laid.lapped, laid.dropped]
-        .iter()
-        .map(|area| area.in_square_metres())
-        .sum::<f64>();
-    prop_assert!(
-        (whole - opened).abs() < 1e-9 * opened,
-        "{whole} of {opened}"
-    );
-    let seen: f64 = pieces.iter().map(area_seen).sum();
-    let kept = (laid.covered + laid.lapped).in_square_metres();
-    prop_assert!((seen - kept).abs() < 1e-9 * kept);
-    let reused: u32 = laid.planes.iter().map(|plane| plane.reused).sum();
-    prop_assert_eq!(pieces.len(), (laid.field + reused) as usize);
-    prop_assert!(laid.dropped.in_square_metres() >= -1e-9);
-    Ok(())
-}
-
-/// Places on a plane, some 200, and how many pieces cover each.
-fn every_place_is_covered_once(plan: &RoofPlan, pieces: &[LaidPiece]) -> Result<(), TestCaseError> {
-    for (at, plane) in plan.planes.iter().enumerate() {
-        let frame = Frame::of(plane);
-        let ring = |corners: &[trade::roof::Corner]| -> Vec<Place> {
-            corners.iter().map(|c| frame.on_plane((c.x, c.y))).collect()
-        };
-        let rim = ring(&plane.corners);
-        let holes: Vec<Vec<Place>> = plane.holes.iter().map(|hole| ring(hole)).collect();
-        let top = rim.iter().fold((0.0_f64, 0.0_f64), |top, p| {
-            (top.0.max(p.0), top.1.max(p.1))
-        });
-        let valleys: Vec<(Place, Place)> = plan
-            .lines
-            .iter()
-            .filter(|line| line.kind == LineKind::Valley && line.planes.contains(&at))
-            .map(|line| {
-                (
-                    frame.on_plane((line.from.x, line.from.y)),
-                    frame.on_plane((line.to.x, line.to.y)),
-                )
-            })
-            .collect();
-        for step in 0..200_u32 {
-            // Additive recurrence by the plastic number: places spread evenly over the plane.
-            let n = f64::from(step) + 0.5;
-            let place = (
-                (n * 0.754_877_666).fract() * top.0,
-                (n * 0.569_840_291).fract() * top.1,
-            );
-            let on_it = inside(&rim, place) && !holes.iter().any(|hole| inside(hole, place));
-            let in_valley = valleys.iter().any(|(a, b)| off(*a, *b, place) < 0.35);
-            if !on_it || in_valley {
-                continue;
-            }
-            let covering = pieces
-                .iter()
-                .filter(|piece| piece.plane == at)
-                .filter(|piece| piece.seen.iter().any(|rim| inside(rim, place)))
-                .count();
-            prop_assert_eq!(covering, 1, "{:?} on {}", place, plane.letter);
-        }
-    }
-    Ok(())
-}
-
-fn off(a: Place, b: Place, place: Place) -> f64 {
-    let way = (b.0 - a.0, b.1 - a.1);
-    let share =
-        ((place.0 - a.0) * way.0 + (place.1 - a.1) * way.1) / (way.0 * way.0 + way.1 * way.1);
-    let share = share.clamp(0.0, 1.0);
-    (place.0 - a.0 - share * way.0).hypot(place.1 - a.1 - share * way.1)
-}
-
-fn courses_keep_the_rules(pieces: &Pieces, laid: &[LaidPiece]) -> Result<(), TestCaseError> {
-    let (width, shortest) = (pieces.width.in_metres(), pieces.shortest.in_metres());
-    let courses = by_course(laid);
-    for ((plane, number), course) in &courses {
-        for pair in course.windows(2) {
-            prop_assert!(
-                pair[0].along.1 <= pair[1].along.0 + 1e-6,
-                "pieces of a course overlap"
-            );
-        }
-        let here = joints(course);
-        for piece in course {
-            let length = piece.along.1 - piece.along.0;
-            prop_assert!(length <= width + 1e-5);
-            let alone = !here
-                .iter()
-                .any(|j| (j - piece.along.0).abs() < 1e-9 || (j - piece.along.1).abs() < 1e-9);
-            prop_assert!(alone || length >= shortest - 1e-5, "a piece of {length}");
-        }
-        let below = number
-            .checked_sub(1)
-            .and_then(|n| courses.get(&(*plane, n)));
-        for joint in below.map(|course| joints(course)).unwrap_or_default() {
-            for mine in &here {
-                prop_assert!(
-                    (mine - joint).abs() >= shortest - 1e-5,
-                    "joints {} apart",
-                    (mine - joint).abs()
-                );
-            }
-        }
-    }
-    Ok(())
-}
-
 proptest! {
     #![proptest_config(ProptestConfig { cases: 300, failure_persistence: None, ..ProptestConfig::default() })]
 
@@ -236,6 +82,7 @@ proptest! {
     fn a_roof_is_laid_by_the_laws(plan in any_roof(), pieces in any_pieces(), valley in any_valley()) {
         let (laid, put) = lay(&plan, &pieces, valley).unwrap();
         nothing_is_lost(&laid, &put)?;
+        nothing_overlaps(&plan, &laid, &put)?;
         every_place_is_covered_once(&plan, &put)?;
         courses_keep_the_rules(&pieces, &put)?;
     }
@@ -247,6 +94,7 @@ proptest! {
         let plan = plan(&planes, &[]);
         let (laid, put) = lay(&plan, &pieces, valley).unwrap();
         nothing_is_lost(&laid, &put)?;
+        nothing_overlaps(&plan, &laid, &put)?;
         every_place_is_covered_once(&plan, &put)?;
         courses_keep_the_rules(&pieces, &put)?;
     }

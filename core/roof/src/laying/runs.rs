@@ -8,9 +8,11 @@ const NOTHING: f64 = 1e-7;
 
 /// One edge of a shape, from its lower to its higher end.
 #[derive(Clone, Copy, Debug)]
-pub struct Side {
+struct Side {
     low: Place,
     high: Place,
+    /// What it adds to the count of rings that a place right of it lies in: 1 where the ring runs down along it, -1 where up.
+    turns: i8,
 }
 
 impl Side {
@@ -18,19 +20,58 @@ impl Side {
         let share = (up - self.low.1) / (self.high.1 - self.low.1);
         self.low.0 + (self.high.0 - self.low.0) * share.clamp(0.0, 1.0)
     }
+
+    /// How high it crosses another, where it does.
+    fn crosses(&self, other: &Self) -> Option<f64> {
+        let low = self.low.1.max(other.low.1);
+        let high = self.high.1.min(other.high.1);
+        if high - low < NOTHING {
+            return None;
+        }
+        let (below, above) = (self.at(low) - other.at(low), self.at(high) - other.at(high));
+        (below.min(above) < -NOTHING && below.max(above) > NOTHING)
+            .then(|| low + (high - low) * below / (below - above))
+    }
 }
 
-/// The edges of a shape that are not level.
-pub fn sides(rings: &[Vec<Place>]) -> Vec<Side> {
-    rings
+/// A shape as courses meet it: its edges that are not level, and the heights where they end or cross.
+pub struct Outline {
+    sides: Vec<Side>,
+    levels: Vec<f64>,
+}
+
+/// The outline of rings, what is inside to the left of each. Where a ring crosses itself, the part that it runs round the wrong way is outside.
+pub fn outline(rings: &[Vec<Place>]) -> Outline {
+    let sides: Vec<Side> = rings
         .iter()
         .flat_map(|ring| ring.iter().zip(ring.iter().cycle().skip(1)))
         .filter(|(a, b)| (a.1 - b.1).abs() > NOTHING)
         .map(|(a, b)| {
-            let (low, high) = if a.1 < b.1 { (*a, *b) } else { (*b, *a) };
-            Side { low, high }
+            if a.1 < b.1 {
+                Side {
+                    low: *a,
+                    high: *b,
+                    turns: -1,
+                }
+            } else {
+                Side {
+                    low: *b,
+                    high: *a,
+                    turns: 1,
+                }
+            }
         })
-        .collect()
+        .collect();
+    let crossings = sides.iter().enumerate().flat_map(|(at, side)| {
+        let others = sides.iter().skip(at + 1);
+        others.filter_map(move |other| side.crosses(other))
+    });
+    let levels = sides
+        .iter()
+        .flat_map(|side| [side.low.1, side.high.1])
+        .chain(crossings)
+        .collect();
+    Outline { sides, levels }
 }
 
 /// A level part of a course between two edges of the shape.
@@ -55,10 +96,11 @@ pub struct Run {
 }
 
 /// The runs of the course from `low` to `high`, of pieces `height` high, from left to right.
-pub fn runs(sides: &[Side], low: f64, high: f64, height: f64) -> Vec<Run> {
-    let mut levels: Vec<f64> = sides
+pub fn runs(outline: &Outline, low: f64, high: f64, height: f64) -> Vec<Run> {
+    let mut levels: Vec<f64> = outline
+        .levels
         .iter()
-        .flat_map(|side| [side.low.1, side.high.1])
+        .copied()
         .filter(|level| *level > low + NOTHING && *level < high - NOTHING)
         .chain([low, high])
         .collect();
@@ -72,7 +114,7 @@ pub fn runs(sides: &[Side], low: f64, high: f64, height: f64) -> Vec<Run> {
             } else {
                 *to
             };
-            for slab in slabs(sides, *from, *to, hidden_to) {
+            for slab in slabs(&outline.sides, *from, *to, hidden_to) {
                 join(&mut runs, slab);
             }
         }
@@ -88,23 +130,35 @@ fn slabs(sides: &[Side], low: f64, high: f64, hidden_to: f64) -> Vec<Slab> {
         .filter(|side| side.low.1 < middle && side.high.1 > middle)
         .collect();
     across.sort_by(|a, b| a.at(middle).total_cmp(&b.at(middle)));
-    across
-        .chunks_exact(2)
-        .filter_map(|pair| {
-            let [left, right] = pair else { return None };
-            let hidden = |side: &Side| side.at(hidden_to.min(side.high.1).max(high));
-            Some(Slab {
-                low,
-                high,
-                left: (left.at(low), left.at(high)),
-                right: (right.at(low), right.at(high)),
-                reach: (
-                    left.at(low).min(left.at(high)).min(hidden(left)),
-                    right.at(low).max(right.at(high)).max(hidden(right)),
-                ),
-            })
-        })
-        .collect()
+    let mut slabs = Vec::new();
+    let (mut within, mut left) = (0_i8, None);
+    for side in across {
+        let before = within;
+        within = within.saturating_add(side.turns);
+        match left {
+            None if before <= 0 && within > 0 => left = Some(side),
+            Some(from) if within <= 0 => {
+                slabs.push(slab(from, side, (low, high), hidden_to));
+                left = None;
+            }
+            _ => {}
+        }
+    }
+    slabs
+}
+
+fn slab(left: &Side, right: &Side, (low, high): (f64, f64), hidden_to: f64) -> Slab {
+    let hidden = |side: &Side| side.at(hidden_to.min(side.high.1).max(high));
+    Slab {
+        low,
+        high,
+        left: (left.at(low), left.at(high)),
+        right: (right.at(low), right.at(high)),
+        reach: (
+            left.at(low).min(left.at(high)).min(hidden(left)),
+            right.at(low).max(right.at(high)).max(hidden(right)),
+        ),
+    }
 }
 
 /// Adds a slab to the run below it that it touches, and makes one of the runs that it ties together.

@@ -181,7 +181,8 @@ fn runs_through(plan: &RoofPlan, place: usize, beside: &[usize]) -> bool {
     })
 }
 
-/// The rim with each edge moved outward by what `by` gives for its two ends. An edge that the move swallows is left out.
+/// The rim with each edge moved outward by what `by` gives for its two ends. An edge that the move swallows is left out; where it swallows the
+/// whole plane, nothing is left.
 pub fn displaced(edges: &[Edge], by: impl Fn(&Edge) -> (f64, f64)) -> Vec<Place> {
     let mut moved: Vec<(Edge, Edge)> = edges
         .iter()
@@ -211,7 +212,7 @@ pub fn displaced(edges: &[Edge], by: impl Fn(&Edge) -> (f64, f64)) -> Vec<Place>
             _ => {
                 let mut rim: Vec<Place> = corners.into_iter().flat_map(|(a, b)| [a, b]).collect();
                 rim.dedup_by(|a, b| distance(*a, *b) < 1e-9);
-                return rim;
+                return if area(&rim) > 0.0 { rim } else { Vec::new() };
             }
         }
     }
