@@ -226,7 +226,9 @@ fn priced(asking: &Asking<'_>, todo: Todo<'_>) -> Result<PricedCourse, OfferErro
         },
         leaves_out: left_out(asking, &todo, is_priced),
         unsolved: solves::unsolved(asking, todo.course, todo.tasks),
-        needs: counted.map_or_else(Vec::new, |takeoff| takeoff.needs.clone()),
+        needs: counted.map_or_else(Vec::new, |takeoff| {
+            covering::needs(takeoff, todo.course).cloned().collect()
+        }),
         tear_off: asking
             .tear_off
             .filter(|_| todo.course == Course::TearOff)
@@ -268,7 +270,7 @@ fn left_out(asking: &Asking<'_>, todo: &Todo<'_>, is_priced: bool) -> Vec<LeftOu
             .map(|part| LeftOut::NotSeen { part: *part }),
     );
     if matches!(todo.course, Course::Recover | Course::TearOff) {
-        out.extend(covering::left_out(asking));
+        out.extend(covering::left_out(asking, todo.course));
     }
     out
 }

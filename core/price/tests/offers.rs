@@ -434,3 +434,40 @@ fn flashing_that_is_not_on_the_plan_is_priced_whole() {
             && (line.quantity.likely - 6.0).abs() < 1e-9
     }));
 }
+
+/// A re-cover sees no deck: nothing that lies on it is ordered, laid or priced (common practice).
+#[test]
+fn a_recover_takes_nothing_that_lies_on_the_deck() {
+    let (history, _) = boot();
+    let (takeoff, _) = covering(40.0, 28.0, Pitch::rise(6), 0.0);
+    let judged = verdict(vec![step(When::Later, Course::Recover, Vec::new())]);
+    let list = example_list();
+    let asked = Asking {
+        takeoff: Some(&takeoff),
+        ..asking(&judged, &history, &list)
+    };
+    let course = made(&asked).courses.remove(0);
+    assert!(course.unpriced.is_empty(), "{:?}", course.unpriced);
+    let on_deck = [Item::Underlayment, Item::IceBarrier, Item::DeckSheet];
+    for item in on_deck {
+        assert!(takeoff.of(item).next().is_some(), "{item:?}");
+        assert!(course.needs.iter().all(|need| need.item != item));
+    }
+    let works = [
+        "task-lay-underlayment",
+        "task-lay-ice-barrier",
+        "task-tear-off",
+    ];
+    let what = |key: &str| {
+        course
+            .lines
+            .iter()
+            .any(|line| format!("{:?}", line.what).contains(key))
+    };
+    assert!(what("task-lay-shingles") && !works.into_iter().any(what));
+    assert_eq!(
+        course.sums.expect("sums").sheets,
+        trade::offer::MoneySpread::ZERO
+    );
+    assert_eq!(course.tear_off, None);
+}

@@ -5,12 +5,28 @@ use super::{Asking, OfferError, unpriced};
 use rust_decimal::Decimal;
 use trade::offer::{CostKind, LeftOut, Unpriced};
 use trade::price_list::PriceList;
-use trade::takeoff::{Item, Need, Spread, TaskAmount, TearOff};
+use trade::takeoff::{Item, Need, RoofTask, Spread, Takeoff, TaskAmount, TearOff};
 use trade::verdict::Course;
 use trade::words::Said;
 
 /// A pound in tons of 2,000.
 const TONS_A_POUND: Decimal = Decimal::from_parts(5, 0, 0, false, 4);
+
+/// What lies on the deck: a re-cover never sees it (common practice).
+const ON_DECK: [Item; 3] = [Item::Underlayment, Item::IceBarrier, Item::DeckSheet];
+/// The work of laying that.
+const ON_DECK_TASKS: [RoofTask; 2] = [RoofTask::LayUnderlayment, RoofTask::LayIceBarrier];
+
+/// Whether a course takes a thing, which lies above the deck or on it.
+fn takes(course: Course, is_above: bool) -> bool {
+    is_above || course == Course::TearOff
+}
+
+/// What of a takeoff a course takes.
+pub(super) fn needs(takeoff: &Takeoff, course: Course) -> impl Iterator<Item = &Need> {
+    let needs = takeoff.needs.iter();
+    needs.filter(move |need| takes(course, !ON_DECK.contains(&need.item)))
+}
 
 /// Adds what a new covering costs.
 pub(super) fn price(
@@ -22,13 +38,15 @@ pub(super) fn price(
     match asking.takeoff {
         None => unpriced(lines, Unpriced::NoTakeoff),
         Some(takeoff) => {
-            for need in &takeoff.needs {
+            for need in needs(takeoff, course) {
                 material(list, need, lines)?;
             }
-            for task in &takeoff.tasks {
+            let tasks = takeoff.tasks.iter();
+            for task in tasks.filter(|task| takes(course, !ON_DECK_TASKS.contains(&task.task))) {
                 work(list, task, lines)?;
             }
-            for gap in &takeoff.gaps {
+            let gaps = takeoff.gaps.iter();
+            for gap in gaps.filter(|gap| takes(course, !ON_DECK.contains(&gap.item))) {
                 let what = Unpriced::Gap {
                     item: gap.item,
                     why: Box::new(gap.why.clone()),
@@ -142,7 +160,7 @@ fn permit(list: &PriceList, lines: &mut Lines) -> Result<(), OfferError> {
 }
 
 /// Slopes that stay as they are, and what sheets of deck beyond those included cost.
-pub(super) fn left_out(asking: &Asking<'_>) -> Vec<LeftOut> {
+pub(super) fn left_out(asking: &Asking<'_>, course: Course) -> Vec<LeftOut> {
     let Some(takeoff) = asking.takeoff else {
         return Vec::new();
     };
@@ -155,7 +173,7 @@ pub(super) fn left_out(asking: &Asking<'_>) -> Vec<LeftOut> {
     if takeoff.of(Item::LowVent).next().is_none() {
         out.push(LeftOut::VentArea);
     }
-    if let Some(each) = asking.list.sheet {
+    if let Some(each) = asking.list.sheet.filter(|_| course == Course::TearOff) {
         let included = takeoff.of(Item::DeckSheet).map(|need| need.packs.most);
         out.push(LeftOut::MoreSheets {
             included: included.sum(),

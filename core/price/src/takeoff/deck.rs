@@ -4,10 +4,11 @@ use super::Counted;
 use super::site::Site;
 use trade::catalogue::{Catalogue, Effect, RemedyKey};
 use trade::history::History;
-use trade::ids::StructureId;
-use trade::mark::{Extent, Mark};
+use trade::ids::{PartId, StructureId};
+use trade::mark::{DefectSeen, Extent, Mark};
+use trade::property::Part;
 use trade::takeoff::{Item, Spread};
-use trade::verdict::Source;
+use trade::verdict::{Question, Source};
 use trade::words::Said;
 
 /// The remedy whose defects are wet or soft wood.
@@ -43,15 +44,9 @@ pub fn deck_sheets(
     let found: Vec<Extent> = history
         .parts_of(structure)
         .filter_map(|part| {
-            let mark = last_real(history, part.id)?;
-            let wet = mark.defects.iter().filter(|seen| {
-                let defect = catalogue.defect(&seen.defect);
-                let cut_out = RemedyKey::from(CUT_OUT);
-                defect.is_some_and(|defect| {
-                    defect.effect_on(&part.kind, &cut_out) == Some(&Effect::Cures)
-                })
-            });
-            wet.map(|seen| seen.extent).max()
+            let seen = &last_real(history, part.id)?.defects;
+            let reaches = seen.iter().filter_map(|seen| wet(part, seen, catalogue));
+            reaches.max()
         })
         .collect();
     if found.is_empty() || found.contains(&Extent::Broad) {
@@ -60,7 +55,17 @@ pub fn deck_sheets(
     Some(found.into_iter().map(sheets_in).sum())
 }
 
-fn last_real(history: &History, part: trade::ids::PartId) -> Option<&Mark> {
+/// How far a defect of wet or soft wood reaches; `None` for any other.
+fn wet(part: &Part, seen: &DefectSeen, catalogue: &Catalogue) -> Option<Extent> {
+    let defect = catalogue.defect(&seen.defect)?;
+    if defect.signs.contains(&Question::DeckWetBroad) {
+        return Some(Extent::Broad);
+    }
+    let cut_out = defect.effect_on(&part.kind, &RemedyKey::from(CUT_OUT));
+    (cut_out == Some(&Effect::Cures)).then_some(seen.extent)
+}
+
+fn last_real(history: &History, part: PartId) -> Option<&Mark> {
     history
         .marks
         .iter()

@@ -10,6 +10,8 @@ use trade::takeoff::{Item, Need, RoofTask, Spread, TaskAmount, plain};
 use trade::verdict::Source;
 use trade::words::Said;
 
+/// Nails that a strip takes at least (IRC R905.2.6).
+const LEAST_NAILS: u8 = 4;
 /// Nails in one cap. Common practice, no source.
 const NAILS_A_CAP: f64 = 2.0;
 /// Nails of 1 1/4 in that make a pound. Common practice, no source: it only helps him who buys by weight.
@@ -124,9 +126,9 @@ fn shared_out(
         .collect()
 }
 
-/// Nails: so many a strip in field and starter, two a cap.
+/// Nails: so many a strip in field and starter, never fewer than the code's four, two a cap.
 pub(super) fn nails(site: &Site<'_>) -> Counted {
-    let a_strip = site.basis.choices.nails_a_strip;
+    let a_strip = site.basis.choices.nails_a_strip.max(LEAST_NAILS);
     let likely = nails_in(site.laid, f64::from(a_strip));
     let amount = Spread::within(likely, site.plan.area_within());
     let need = site.need(
