@@ -1,7 +1,12 @@
 //! Screens as plain text, for the terminal and for those who read with their ears.
 
-use screens::{Changed, Doorstep, Letter, RefusedBlock, Row, StepBlock, ThenAndNow, Verdict};
+use acts::measured::Measured;
+use screens::{
+    Changed, CourseBlock, Doorstep, Leak, Letter, Offer, RefusedBlock, Row, StepBlock, ThenAndNow,
+    Verdict,
+};
 use std::fmt::Write as _;
+use trade::words::Words;
 
 /// Writes to a string, which cannot fail.
 macro_rules! line {
@@ -147,4 +152,78 @@ pub fn letter(state: &Letter) -> String {
         }
     }
     out
+}
+
+/// The plan of a roof.
+pub fn measured(measured: &Measured, words: &Words) -> String {
+    let mut out = String::new();
+    for (title, says) in measured.rows(words) {
+        line!(out, "  {title}: {says}");
+    }
+    out
+}
+
+/// Where water comes in.
+pub fn leak(state: &Leak) -> String {
+    let mut out = String::new();
+    line!(out, "{}: {}", state.under, state.title);
+    heading(&mut out, &state.suspects_title);
+    for suspect in &state.suspects {
+        row(&mut out, &suspect.row);
+        for why in &suspect.why {
+            line!(out, "        {why}");
+        }
+    }
+    if let Some(caution) = &state.caution {
+        line!(out);
+        line!(out, "{caution}");
+    }
+    out
+}
+
+/// What a new covering takes and what the roof carries.
+pub fn takeoff(state: &Offer) -> String {
+    let mut out = String::new();
+    line!(out, "{}: {}", state.under, state.takes_title);
+    for one in &state.takes {
+        row(&mut out, one);
+    }
+    heading(&mut out, &state.weighs_title);
+    for one in &state.weighs {
+        line!(out, "  {one}");
+    }
+    out
+}
+
+/// What each course costs.
+pub fn offer(state: &Offer) -> String {
+    let mut out = String::new();
+    line!(out, "{}: {}", state.under, state.title);
+    line!(out, "{}", state.put);
+    if let Some(trouble) = &state.trouble {
+        line!(out, "{trouble}");
+    }
+    for course in &state.courses {
+        priced(&mut out, course);
+    }
+    out
+}
+
+fn priced(out: &mut String, course: &CourseBlock) {
+    heading(out, &format!("{}: {}", course.when, course.what));
+    let told = course.until.iter().chain(&course.price);
+    for one in told.chain(&course.unpriced).chain(&course.beside) {
+        line!(out, "  {one}");
+    }
+    for (title, lines) in [
+        (&course.includes_title, &course.includes),
+        (&course.leaves_title, &course.leaves),
+    ] {
+        if !lines.is_empty() {
+            line!(out, "  {title}:");
+        }
+        for one in lines {
+            line!(out, "    {one}");
+        }
+    }
 }

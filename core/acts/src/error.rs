@@ -13,6 +13,20 @@ pub enum ActError {
     Book(#[from] BookError),
     /// The letter could not be drawn.
     Letter(#[from] LetterError),
+    /// What was measured gives no roof.
+    Shape(#[from] roof::ShapeError),
+    /// An angle cannot be told.
+    Angle(#[from] roof::angles::AngleError),
+    /// A covering cannot be laid as it is described.
+    Laying(#[from] roof::laying::LayingError),
+    /// A stain cannot be traced.
+    Leak(#[from] roof::leak::LeakError),
+    /// What a roof takes cannot be counted.
+    Takeoff(#[from] price::TakeoffError),
+    /// The price list does not read.
+    PriceList(#[from] price::PriceListErrors),
+    /// An offer cannot be made.
+    Offer(#[from] price::OfferError),
     /// The visit is closed: what it says is corrected, never edited.
     Closed {
         /// Its day.
@@ -60,6 +74,13 @@ impl ActError {
         match self {
             Self::Book(error) => error.says(),
             Self::Letter(error) => error.says(),
+            Self::Shape(error) => unchanged(error.says()),
+            Self::Angle(error) => unchanged(error.says()),
+            Self::Laying(error) => unchanged(error.says()),
+            Self::Leak(error) => unchanged(error.says()),
+            Self::Takeoff(error) => unchanged(error.says()),
+            Self::PriceList(errors) => price_list(&errors.says()),
+            Self::Offer(error) => unchanged(error.says()),
             Self::Closed { on } => Said::new("error-closed").with("on", *on),
             Self::AlreadyOpen => Said::new("error-already-open"),
             Self::NotThere { what } => Said::new("error-not-there").with("what", what.clone()),
@@ -72,6 +93,22 @@ impl ActError {
             Self::StillOpen => Said::new("error-still-open"),
         }
     }
+}
+
+/// What is wrong, and that nothing was changed by it.
+fn unchanged(problem: Said) -> Said {
+    Said::new("error-unchanged").with("problem", problem)
+}
+
+/// How many mistakes of a price list are told at once: the rest is told once these are mended.
+const MISTAKES: usize = 8;
+
+fn price_list(mistakes: &[Said]) -> Said {
+    let more = i64::try_from(mistakes.len().saturating_sub(MISTAKES)).unwrap_or(i64::MAX);
+    let told: Vec<Said> = mistakes.iter().take(MISTAKES).cloned().collect();
+    Said::new("error-price-list")
+        .with("mistakes", told)
+        .with("more", more)
 }
 
 impl fmt::Display for ActError {

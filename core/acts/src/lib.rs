@@ -8,6 +8,7 @@
 //! - [`walk`]: the stops and parts that a visit has to answer.
 //! - [`mark`]: record what a part is like; [`found`]: the layers there and the work done to it; [`tray`]: what was shot or said first.
 //! - [`judge`]: what changed, and what to do.
+//! - [`measure`]: the roof drawn and its plan computed; [`leak`]: where water comes in; [`offer`]: what it takes, and what that costs.
 //! - [`letter`], [`outcome`]: what the owner gets, and what came of it.
 //! - [`undo`]: take back the last tap, by a later line.
 //! - [`keep`]: check, rebuild, back up, restore.
@@ -21,10 +22,14 @@ pub mod error;
 pub mod found;
 pub mod judge;
 pub mod keep;
+pub mod leak;
 pub mod letter;
 pub mod likely;
 pub mod mark;
+pub mod measure;
+pub mod measured;
 pub mod moment;
+pub mod offer;
 pub mod outcome;
 pub mod premises;
 pub mod record;

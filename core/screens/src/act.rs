@@ -4,6 +4,7 @@ mod forms;
 mod going;
 mod on_roof;
 mod premises;
+mod roof;
 mod typed;
 
 use crate::action::Action;
@@ -114,6 +115,10 @@ pub(crate) fn act(
                 place: Place::ThenAndNow { visit: *visit },
                 notice: Some(words.say(&said)),
             })
+        }
+        Action::SetEdge { structure, at, is } => roof::set_edge(book, *structure, *at, *is, moment),
+        Action::PutOffer { visit, structure } => {
+            forms::put_offer(book, (*visit, *structure), None, words, moment)
         }
         Action::WriteLetter { visit, language } => {
             letter::make(book, *visit, *language, moment)?;

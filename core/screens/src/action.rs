@@ -2,6 +2,7 @@
 
 use crate::form::FormOf;
 use crate::place::Place;
+use acts::measure::EdgeAt;
 use acts::walk::Spot;
 use serde::{Deserialize, Serialize};
 use trade::answer::Answer;
@@ -9,6 +10,7 @@ use trade::catalogue::{DefectKey, RemedyKey};
 use trade::ids::{NoteId, PhotoId, PropertyId, ReminderId, SlopeId, StructureId, VisitId};
 use trade::mark::{Extent, NotSeen, Rung, Seen};
 use trade::property::{Side, StructureKind};
+use trade::sketch::EdgeIs;
 use trade::verdict::Question;
 use trade::visit::{Reach, SafetyCheck, Scope, Sky};
 use trade::words::Language;
@@ -228,6 +230,22 @@ pub enum Action {
         visit: VisitId,
         /// What to say of parts without a mark.
         rest: NotSeen,
+    },
+    /// Say what stands at an edge of a roof's outline.
+    SetEdge {
+        /// The structure.
+        structure: StructureId,
+        /// The edge.
+        at: EdgeAt,
+        /// What stands there.
+        is: EdgeIs,
+    },
+    /// Put the offer to the owner.
+    PutOffer {
+        /// The visit.
+        visit: VisitId,
+        /// The structure.
+        structure: StructureId,
     },
     /// Write the letter.
     WriteLetter {

@@ -127,6 +127,8 @@ pub enum FieldKind {
         /// What to say where the phone does not know where it is.
         failed: String,
     },
+    /// Inclinations in degrees, one beside the other; a phone laid on the slope adds to them.
+    Inclination,
     /// One of several.
     OneOf {
         /// The choices.

@@ -1,8 +1,10 @@
 //! The forms, and how what was typed into them is read.
 
+use acts::measure::EdgeAt;
 use acts::walk::Spot;
 use serde::{Deserialize, Serialize};
 use trade::ids::{MarkId, PersonId, PhotoId, PropertyId, StructureId, VisitId};
+use trade::verdict::{Course, Narrowed};
 
 /// What a form is for.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -122,6 +124,61 @@ pub enum FormOf {
         /// The property.
         property: PropertyId,
     },
+    /// A roof over a plain rectangle.
+    RoofBox {
+        /// The structure.
+        structure: StructureId,
+    },
+    /// A roof by its sides and turns, taped or paced round.
+    RoofSides {
+        /// The structure.
+        structure: StructureId,
+    },
+    /// A roof from a file: a footprint in GeoJSON, or an outline file.
+    RoofFile {
+        /// The structure.
+        structure: StructureId,
+    },
+    /// One plane typed in by itself.
+    RoofPlane {
+        /// The structure.
+        structure: StructureId,
+    },
+    /// Pitch and overhang of one edge of the outline.
+    Edge {
+        /// The structure.
+        structure: StructureId,
+        /// The edge.
+        at: EdgeAt,
+    },
+    /// Where a part lies on the plan.
+    PlacePart {
+        /// The structure.
+        structure: StructureId,
+    },
+    /// The pitch of a slope, from readings.
+    SlopePitch {
+        /// The structure.
+        structure: StructureId,
+    },
+    /// Where water shows inside.
+    Stain {
+        /// The structure.
+        structure: StructureId,
+    },
+    /// Offer all the same what judgement refuses.
+    Nevertheless {
+        /// The visit.
+        visit: VisitId,
+        /// The structure.
+        structure: StructureId,
+        /// The course.
+        course: Course,
+        /// What of it.
+        narrowed: Narrowed,
+    },
+    /// The firm's price list.
+    PriceList,
     /// The firm.
     Firm,
     /// The code.

@@ -11,6 +11,7 @@
 mod act;
 mod action;
 mod block;
+mod filling;
 mod form;
 mod name;
 mod place;
@@ -22,17 +23,20 @@ pub use act::Next;
 pub use action::Action;
 pub use block::{Button, Choice, Field, FieldKind, Form, Ladder, Onto, Picture, Row, Shutter};
 pub use form::FormOf;
-pub use place::{Place, PlaceError};
+pub use place::{Place, PlaceError, Shows};
 pub use screens::{Screens, Trouble};
 pub use show::{
     Screen,
     arrive::Arrive,
     doorstep::{Asked, Doorstep, LOOK_FIRST, Then},
+    leak::{Leak, Suspect},
     letter::{Letter, Sent},
     mark::{DefectRow, Mark, QuestionRow},
+    offer::{CourseBlock, Offer},
     outcome::{Outcome, Told},
     property::{Property, Twin},
     reminders::Reminders,
+    roof::{Drawn, EdgeRow, PlanFile, Roof},
     safety::{CheckRow, ReachRow, Safety},
     settings::Settings,
     then_and_now::{Changed, ThenAndNow},

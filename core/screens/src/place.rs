@@ -6,6 +6,8 @@ use std::fmt::{self, Write as _};
 use std::str::FromStr;
 use trade::catalogue::{Family, KindKey, StopKey};
 use trade::ids::{PartId, PropertyId, SlopeId, StructureId, VisitId};
+use trade::units::Length;
+use trade::visit::WetWhen;
 
 /// A screen and what it shows.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -68,6 +70,25 @@ pub enum Place {
         /// The structure.
         structure: StructureId,
     },
+    /// The roof as it was measured.
+    Roof {
+        /// The structure.
+        structure: StructureId,
+    },
+    /// Where water that is seen inside comes in.
+    Leak {
+        /// The structure.
+        structure: StructureId,
+        /// Where it shows; `None` before anybody said.
+        stain: Option<Shows>,
+    },
+    /// What it costs.
+    Offer {
+        /// The visit.
+        visit: VisitId,
+        /// The structure.
+        structure: StructureId,
+    },
     /// What the owner gets.
     Letter {
         /// The visit.
@@ -82,6 +103,21 @@ pub enum Place {
     Reminders,
     /// The firm, the code, the policy.
     Settings,
+}
+
+/// Where water shows inside, and in which weather.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Shows {
+    /// To the right, seen from the street, on the plan of the roof.
+    pub x: Length,
+    /// Away from the street.
+    pub y: Length,
+    /// How far off that may be.
+    pub within: Length,
+    /// The weather that it comes with.
+    pub when: Option<WetWhen>,
+    /// Where the wind comes from then, in degrees from the plan's way up to the right.
+    pub wind_from: Option<u16>,
 }
 
 /// A web address that leads nowhere here.
@@ -137,6 +173,16 @@ impl fmt::Display for Place {
             Self::Tray { visit } => write!(f, "/tray/{visit}"),
             Self::ThenAndNow { visit } => write!(f, "/then-and-now/{visit}"),
             Self::Verdict { visit, structure } => write!(f, "/verdict/{visit}/{structure}"),
+            Self::Roof { structure } => write!(f, "/roof/{structure}"),
+            Self::Leak {
+                structure,
+                stain: None,
+            } => write!(f, "/leak/{structure}"),
+            Self::Leak {
+                structure,
+                stain: Some(shows),
+            } => write!(f, "/leak/{structure}?{shows}"),
+            Self::Offer { visit, structure } => write!(f, "/offer/{visit}/{structure}"),
             Self::Letter { visit } => write!(f, "/letter/{visit}"),
             Self::Outcome { property } => write!(f, "/outcome/{property}"),
             Self::Reminders => f.write_str("/reminders"),
@@ -213,6 +259,17 @@ fn read(steps: &[&str], query: &str) -> Option<Place> {
             visit: visit.parse().ok()?,
             structure: structure.parse().ok()?,
         },
+        ["roof", structure] => Place::Roof {
+            structure: structure.parse().ok()?,
+        },
+        ["leak", structure] => Place::Leak {
+            structure: structure.parse().ok()?,
+            stain: read_shows(query),
+        },
+        ["offer", visit, structure] => Place::Offer {
+            visit: visit.parse().ok()?,
+            structure: structure.parse().ok()?,
+        },
         ["letter", visit] => Place::Letter {
             visit: visit.parse().ok()?,
         },
@@ -222,6 +279,42 @@ fn read(steps: &[&str], query: &str) -> Option<Place> {
         ["reminders"] => Place::Reminders,
         ["settings"] => Place::Settings,
         _ => return None,
+    })
+}
+
+impl fmt::Display for Shows {
+    /// Lengths in nanometres, so that nothing is lost on the way.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let nm = Length::nanometres;
+        write!(
+            f,
+            "x={}&y={}&within={}",
+            nm(self.x),
+            nm(self.y),
+            nm(self.within)
+        )?;
+        if let Some(when) = self.when {
+            write!(f, "&when={}", when.key())?;
+        }
+        if let Some(wind) = self.wind_from {
+            write!(f, "&wind={wind}")?;
+        }
+        Ok(())
+    }
+}
+
+fn read_shows(query: &str) -> Option<Shows> {
+    let length = |name| {
+        let nm = asked(query, name)?.parse().ok()?;
+        Some(Length::of_nanometres(nm))
+    };
+    let when = asked(query, "when");
+    Some(Shows {
+        x: length("x")?,
+        y: length("y")?,
+        within: length("within")?,
+        when: when.and_then(|key| WetWhen::ALL.into_iter().find(|when| when.key() == key)),
+        wind_from: asked(query, "wind").and_then(|wind| wind.parse().ok()),
     })
 }
 
@@ -321,6 +414,25 @@ mod tests {
             id().prop_map(|id| Place::Doorstep {
                 property: id.into()
             }),
+            (
+                id(),
+                proptest::option::of((
+                    any::<i64>(),
+                    any::<i64>(),
+                    proptest::option::of(0..WetWhen::ALL.len()),
+                    proptest::option::of(0..360_u16)
+                ))
+            )
+                .prop_map(|(structure, stain)| Place::Leak {
+                    structure: structure.into(),
+                    stain: stain.map(|(x, y, when, wind_from)| Shows {
+                        x: Length::of_nanometres(x),
+                        y: Length::of_nanometres(y),
+                        within: Length::feet(2),
+                        when: when.map(|at| WetWhen::ALL[at]),
+                        wind_from,
+                    }),
+                }),
             (id(), ".{0,24}").prop_map(|(property, like)| Place::Property {
                 property: property.into(),
                 like

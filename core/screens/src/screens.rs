@@ -4,11 +4,12 @@ use crate::action::Action;
 use crate::block::{Onto, Shutter};
 use crate::place::Place;
 use crate::show::doorstep::Doorstep;
+use crate::show::roof::PlanFile;
 use crate::show::{self, Screen};
 use crate::{Next, act};
 use acts::settings::Going;
 use acts::{ActError, Book, Moment, outcome, tray};
-use trade::ids::{LetterId, PhotoId, PropertyId};
+use trade::ids::{LetterId, PhotoId, PropertyId, StructureId};
 use trade::visit::Request;
 use trade::words::{Said, Words};
 
@@ -146,6 +147,15 @@ impl Screens {
     /// Where it is not in the book or damaged.
     pub fn paper(&self, letter: LetterId) -> Result<Vec<u8>, Trouble> {
         self.read(|book| acts::letter::pdf(book, letter))
+    }
+
+    /// A file of the plan of a structure.
+    ///
+    /// # Errors
+    /// Where the structure is not in the book or was not measured.
+    pub fn plan_file(&self, structure: StructureId, file: PlanFile) -> Result<String, Trouble> {
+        let (words, _) = self.context_words()?;
+        self.read(|book| acts::measure::file(book, structure, file.of(), words))
     }
 
     /// Open reminders as an iCalendar file.

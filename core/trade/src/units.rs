@@ -76,6 +76,11 @@ impl Length {
         Self((metres * 1e9).round() as i64)
     }
 
+    /// From whole nanometres.
+    pub const fn of_nanometres(nm: i64) -> Self {
+        Self(nm)
+    }
+
     /// In whole nanometres.
     pub const fn nanometres(self) -> i64 {
         self.0

@@ -169,6 +169,8 @@ pub(super) fn shown(screen: &Screen) -> String {
         Screen::ThenAndNow(state) => plain::then_and_now(state),
         Screen::Verdict(state) => plain::verdict(state),
         Screen::Letter(state) => plain::letter(state),
+        Screen::Leak(state) => plain::leak(state),
+        Screen::Offer(state) => plain::offer(state),
         _ => String::new(),
     }
 }

@@ -6,11 +6,13 @@ mod keep;
 mod look;
 mod make;
 mod record;
+mod roof;
 mod serve;
 
 use crate::clock::Clock;
 use crate::failure::Failure;
 use crate::keys::KeyFrom;
+use crate::tongue;
 use acts::Book;
 use clap::{Parser, Subcommand};
 use jiff::civil::Date;
@@ -76,6 +78,16 @@ enum Command {
     Outcome(make::Outcome),
     /// What to come back to, as an iCalendar file
     Reminders(make::Reminders),
+    /// The plan of a roof: its slopes, lines and areas, from a file or as the book has it
+    Roof(roof::Roof),
+    /// What a new covering takes, what comes down, what the roof carries
+    Takeoff(roof::AtStructure),
+    /// What each course costs, in order of time
+    Offer(roof::Offer),
+    /// Where water that shows inside comes in
+    Leak(roof::Leak),
+    /// Take in the firm's price list, or write the one in the book
+    Prices(roof::Prices),
     /// Make the book's tables anew from its ink, and compare
     Rebuild,
     /// Read every line and picture of the book, and say what is damaged
@@ -84,6 +96,11 @@ enum Command {
     Backup(keep::Backup),
     /// Make a book from a backup
     Restore(keep::Restore),
+}
+
+/// The words of this computer, where no book is asked.
+fn words_of_computer() -> &'static Words {
+    Words::of(tongue::of_environment())
 }
 
 /// The words of a book's firm.
@@ -134,6 +151,11 @@ pub fn run(asked: Ladderbook) -> Result<(), Failure> {
         Command::Letter(letter) => make::letter(&common, &letter),
         Command::Outcome(outcome) => make::outcome(&common, &outcome),
         Command::Reminders(reminders) => make::reminders(&common, &reminders),
+        Command::Roof(roof) => roof::roof(&common, &roof),
+        Command::Takeoff(at) => roof::takeoff(&common, &at),
+        Command::Offer(offer) => roof::offer(&common, &offer),
+        Command::Leak(leak) => roof::leak(&common, &leak),
+        Command::Prices(prices) => roof::prices(&common, &prices),
         Command::Rebuild => keep::rebuild(&common),
         Command::Check => keep::check(&common),
         Command::Backup(backup) => keep::backup(&common, &backup),

@@ -87,7 +87,7 @@ fn field(field: &Field, form: &str) -> Markup {
                         }
                     }
                 },
-                FieldKind::Line => input id=(id) name=(field.name) type="text" value=(field.value) autocomplete="off";,
+                FieldKind::Line | FieldKind::Inclination => input id=(id) name=(field.name) type="text" value=(field.value) autocomplete="off";,
                 FieldKind::Phone => input id=(id) name=(field.name) type="tel" value=(field.value) autocomplete="off";,
                 FieldKind::Position { here, failed } => {
                     input id=(id) name=(field.name) type="text" value=(field.value) autocomplete="off";

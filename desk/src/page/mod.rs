@@ -6,11 +6,14 @@ mod doorstep;
 mod guard;
 mod ladder;
 mod layout;
+mod leak;
 mod letter;
 mod mark;
+mod offer;
 mod outcome;
 mod property;
 mod reminders;
+mod roof;
 mod safety;
 mod server;
 mod settings;
@@ -51,6 +54,9 @@ pub(crate) fn draw(frame: &Frame<'_>, screen: &Screen) -> Markup {
         Screen::Tray(state) => tray::draw(frame, state),
         Screen::ThenAndNow(state) => then_and_now::draw(frame, state),
         Screen::Verdict(state) => verdict::draw(frame, state),
+        Screen::Roof(state) => roof::draw(frame, state),
+        Screen::Leak(state) => leak::draw(frame, state),
+        Screen::Offer(state) => offer::draw(frame, state),
         Screen::Letter(state) => letter::draw(frame, state),
         Screen::Outcome(state) => outcome::draw(frame, state),
         Screen::Reminders(state) => reminders::draw(frame, state),

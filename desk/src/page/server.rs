@@ -10,12 +10,12 @@ use axum::http::{HeaderMap, HeaderValue, StatusCode, Uri};
 use axum::middleware;
 use axum::response::{IntoResponse, Response};
 use axum::routing::{get, post};
-use screens::{Action, FormOf, Place, Screens, Shutter, Trouble};
+use screens::{Action, FormOf, Place, PlanFile, Screens, Shutter, Trouble};
 use std::fmt::Write as _;
 use std::net::{Ipv4Addr, SocketAddr};
 use std::sync::{Arc, Mutex, PoisonError};
 use tokio::net::TcpListener;
-use trade::ids::{LetterId, PhotoId};
+use trade::ids::{LetterId, PhotoId, StructureId};
 use trade::words::Words;
 
 /// The largest picture that the page takes in: the book's own limit, and room for the form around it.
@@ -100,6 +100,7 @@ pub async fn serve(serving: Serving, ready: impl FnOnce(&str)) -> std::io::Resul
         .route("/photo/{photo}", get(thumbnail))
         .route("/photo/{photo}/whole", get(whole))
         .route("/paper/{letter}", get(paper))
+        .route("/plan/{structure}/{file}", get(plan_file))
         .route("/calendar.ics", get(calendar))
         .route("/style.css", get(style))
         .route("/page.js", get(script))
@@ -395,6 +396,34 @@ async fn paper(State(shared): State<Shared>, Path(letter): Path<String>) -> Resp
                 (CONTENT_DISPOSITION, "inline; filename=\"letter.pdf\""),
             ],
             pdf,
+        )
+            .into_response(),
+        Ok(Err(Trouble { says })) => (StatusCode::NOT_FOUND, says).into_response(),
+        Err(broken) => broken,
+    }
+}
+
+async fn plan_file(
+    State(shared): State<Shared>,
+    Path((structure, file)): Path<(String, String)>,
+) -> Response {
+    let named = PlanFile::ALL.into_iter().find(|one| one.name() == file);
+    let (Ok(structure), Some(file)) = (structure.parse::<StructureId>(), named) else {
+        return StatusCode::NOT_FOUND.into_response();
+    };
+    match shared
+        .with(move |screens, _| screens.plan_file(structure, file))
+        .await
+    {
+        Ok(Ok(text)) => (
+            [
+                (CONTENT_TYPE, file.media().to_owned()),
+                (
+                    CONTENT_DISPOSITION,
+                    format!("attachment; filename=\"{}\"", file.name()),
+                ),
+            ],
+            text,
         )
             .into_response(),
         Ok(Err(Trouble { says })) => (StatusCode::NOT_FOUND, says).into_response(),

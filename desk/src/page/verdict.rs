@@ -53,8 +53,9 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Verdict) -> Markup {
         }
     };
     let hand = html! {
-        div class="one-two" {
+        div class="three-doors" {
             (block::button(frame, &state.back, ""))
+            (block::button(frame, &state.offer, ""))
             (block::button(frame, &state.main, "main"))
         }
     };

@@ -107,6 +107,15 @@ impl Hand {
             .map(|field| {
                 let typed = filled.iter().find(|(name, _)| *name == field.name);
                 let value = match (typed, &field.kind) {
+                    // A list shows its first choice where nothing is chosen.
+                    (None, FieldKind::OneOf { choices })
+                        if !choices.iter().any(|choice| choice.value == field.value) =>
+                    {
+                        choices
+                            .first()
+                            .map(|choice| choice.value.clone())
+                            .unwrap_or_default()
+                    }
                     (None, _) => field.value.clone(),
                     (Some((name, label)), FieldKind::OneOf { choices }) => choices
                         .iter()
@@ -175,6 +184,9 @@ shown_as! {
     tray: Tray -> screens::Tray,
     then_and_now: ThenAndNow -> screens::ThenAndNow,
     verdict: Verdict -> screens::Verdict,
+    roof: Roof -> Box<screens::Roof>,
+    leak: Leak -> screens::Leak,
+    offer: Offer -> Box<screens::Offer>,
     letter: Letter -> screens::Letter,
     outcome: Outcome -> screens::Outcome,
 }

@@ -1,14 +1,15 @@
 //! Sending a form: what was typed becomes an act.
 
-use super::typed::{celsius, day, wrong};
-use super::{Next, going, on_roof, premises};
+use super::typed::{day, wrong};
+use super::{Next, going, on_roof, premises, roof};
 use crate::form::{FormOf, Typed};
 use crate::place::Place;
 use acts::visit::Opening;
-use acts::{ActError, Book, Moment, arrive, mark, outcome, tray, visit};
+use acts::{ActError, Book, Moment, arrive, offer, outcome, visit};
 use trade::catalogue::{KindKey, RemedyKey};
-use trade::ids::PropertyId;
+use trade::ids::{PropertyId, StructureId, VisitId};
 use trade::units::Money;
+use trade::verdict::{Course, Narrowed};
 use trade::visit::{Ask, Request, Scope};
 use trade::words::Words;
 
@@ -49,58 +50,35 @@ fn filled(
             let visit = visit::open(book, *property, opening(book, typed)?, moment)?;
             Ok(Next::saved(Place::Safety { visit }, words, "saved-visit"))
         }
-        FormOf::Temperature { visit } => {
-            let celsius = celsius(typed, "degrees")?;
-            visit::change(book, *visit, moment, |visit| {
-                visit.weather.celsius = celsius;
-            })?;
-            Ok(Next::saved(Place::Safety { visit: *visit }, words, "saved"))
-        }
-        FormOf::Say {
+        FormOf::RoofBox { .. }
+        | FormOf::RoofSides { .. }
+        | FormOf::RoofFile { .. }
+        | FormOf::RoofPlane { .. }
+        | FormOf::Edge { .. }
+        | FormOf::PlacePart { .. }
+        | FormOf::SlopePitch { .. }
+        | FormOf::Stain { .. } => roof::filled(book, form, typed, words, moment),
+        FormOf::Nevertheless {
             visit,
-            spot,
             structure,
+            course,
+            narrowed,
         } => {
-            let place = on_roof::say(book, *visit, spot.as_ref(), *structure, typed, moment)?;
-            Ok(Next::saved(place, words, "saved-words"))
+            let because = (*course, *narrowed, typed.text("because").to_owned());
+            put_offer(book, (*visit, *structure), Some(because), words, moment)
         }
-        FormOf::Measure { visit, spot } => {
-            let part = mark::add_measure(book, *visit, spot, on_roof::measure(typed)?, moment)?;
-            Ok(Next::saved(on_roof::on_part(*visit, part), words, "saved"))
+        FormOf::PriceList => {
+            offer::set_price_list(book, typed.text("list").as_bytes(), moment)?;
+            Ok(Next::saved(Place::Settings, words, "saved"))
         }
-        FormOf::Layers { visit, spot } => {
-            let part = on_roof::layers(book, *visit, spot, typed, moment)?;
-            Ok(Next::saved(
-                on_roof::on_part(*visit, part),
-                words,
-                "saved-layers",
-            ))
-        }
-        FormOf::Work { visit, spot } => {
-            let part = on_roof::work(book, *visit, spot, typed, moment)?;
-            Ok(Next::saved(
-                on_roof::on_part(*visit, part),
-                words,
-                "saved-work",
-            ))
-        }
-        FormOf::AddPart { visit, structure } => on_roof::add_part(*visit, *structure, typed),
-        FormOf::Caption { visit, photo } => {
-            tray::set_caption(book, *visit, *photo, typed.text("caption"), moment)?;
-            Ok(Next::saved(
-                Place::Tray { visit: *visit },
-                words,
-                "saved-words",
-            ))
-        }
-        FormOf::Correct { visit, mark } => {
-            on_roof::correct(book, *visit, *mark, typed, moment)?;
-            Ok(Next::saved(
-                Place::ThenAndNow { visit: *visit },
-                words,
-                "saved-corrected",
-            ))
-        }
+        FormOf::Temperature { .. }
+        | FormOf::Say { .. }
+        | FormOf::Measure { .. }
+        | FormOf::Layers { .. }
+        | FormOf::Work { .. }
+        | FormOf::AddPart { .. }
+        | FormOf::Caption { .. }
+        | FormOf::Correct { .. } => on_roof::filled(book, form, typed, words, moment),
         FormOf::Outcome { property } => {
             outcome::record(book, *property, told(typed, moment)?, moment)?;
             Ok(Next::saved(
@@ -127,6 +105,19 @@ fn filled(
             Ok(Next::saved(Place::Settings, words, "saved"))
         }
     }
+}
+
+/// Puts an offer to the owner, with a course that judgement refuses where a reason for it was written.
+pub(super) fn put_offer(
+    book: &mut Book,
+    (visit, structure): (VisitId, StructureId),
+    because: Option<(Course, Narrowed, String)>,
+    words: &Words,
+    moment: Moment,
+) -> Result<Next, ActError> {
+    offer::put(book, visit, structure, because, moment)?;
+    let place = Place::Offer { visit, structure };
+    Ok(Next::saved(place, words, "saved-offer"))
 }
 
 fn add_property(

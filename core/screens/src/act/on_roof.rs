@@ -1,19 +1,76 @@
 //! The forms of a visit: words, measures, layers, work, parts, corrections.
 
-use super::typed::{day, length, length_of, wrong};
+use super::typed::{celsius, day, length, length_of, wrong};
 use super::{Next, walk};
-use crate::form::Typed;
+use crate::form::{FormOf, Typed};
 use crate::place::Place;
 use acts::walk::Spot;
-use acts::{ActError, Book, Moment, found, mark, tray};
+use acts::{ActError, Book, Moment, found, mark, tray, visit};
 use trade::catalogue::{KindKey, RemedyKey};
 use trade::ids::{StructureId, VisitId};
 use trade::mark::{Condition, Measure, MeasureOf, Rung};
 use trade::stack::{Covering, EdgeCourses, Layer, LayerIs, Learned};
 use trade::units::{Got, Measured};
+use trade::words::Words;
 use trade::work::{By, Did, Evidence};
 
-pub(super) fn on_part(visit: VisitId, part: trade::ids::PartId) -> Place {
+pub(super) fn filled(
+    book: &mut Book,
+    form: &FormOf,
+    typed: &Typed<'_>,
+    words: &Words,
+    moment: Moment,
+) -> Result<Next, ActError> {
+    match form {
+        FormOf::Temperature { visit } => {
+            let celsius = celsius(typed, "degrees")?;
+            visit::change(book, *visit, moment, |visit| {
+                visit.weather.celsius = celsius;
+            })?;
+            Ok(Next::saved(Place::Safety { visit: *visit }, words, "saved"))
+        }
+        FormOf::Say {
+            visit,
+            spot,
+            structure,
+        } => {
+            let place = say(book, *visit, spot.as_ref(), *structure, typed, moment)?;
+            Ok(Next::saved(place, words, "saved-words"))
+        }
+        FormOf::Measure { visit, spot } => {
+            let part = mark::add_measure(book, *visit, spot, measure(typed)?, moment)?;
+            Ok(Next::saved(on_part(*visit, part), words, "saved"))
+        }
+        FormOf::Layers { visit, spot } => {
+            let part = layers(book, *visit, spot, typed, moment)?;
+            Ok(Next::saved(on_part(*visit, part), words, "saved-layers"))
+        }
+        FormOf::Work { visit, spot } => {
+            let part = work(book, *visit, spot, typed, moment)?;
+            Ok(Next::saved(on_part(*visit, part), words, "saved-work"))
+        }
+        FormOf::AddPart { visit, structure } => add_part(*visit, *structure, typed),
+        FormOf::Caption { visit, photo } => {
+            tray::set_caption(book, *visit, *photo, typed.text("caption"), moment)?;
+            Ok(Next::saved(
+                Place::Tray { visit: *visit },
+                words,
+                "saved-words",
+            ))
+        }
+        FormOf::Correct { visit, mark } => {
+            correct(book, *visit, *mark, typed, moment)?;
+            Ok(Next::saved(
+                Place::ThenAndNow { visit: *visit },
+                words,
+                "saved-corrected",
+            ))
+        }
+        _ => Ok(Next::at(Place::start())),
+    }
+}
+
+fn on_part(visit: VisitId, part: trade::ids::PartId) -> Place {
     Place::Mark {
         visit,
         spot: Spot::Known { part },
@@ -21,7 +78,7 @@ pub(super) fn on_part(visit: VisitId, part: trade::ids::PartId) -> Place {
     }
 }
 
-pub(super) fn say(
+fn say(
     book: &mut Book,
     visit: VisitId,
     spot: Option<&Spot>,
@@ -41,7 +98,7 @@ pub(super) fn say(
     }
 }
 
-pub(super) fn measure(typed: &Typed<'_>) -> Result<Measure, ActError> {
+fn measure(typed: &Typed<'_>) -> Result<Measure, ActError> {
     let got = typed.choice("got").unwrap_or(Got::Tape);
     Ok(Measure {
         of: typed.choice("of").unwrap_or(MeasureOf::Width),
@@ -53,7 +110,7 @@ pub(super) fn measure(typed: &Typed<'_>) -> Result<Measure, ActError> {
     })
 }
 
-pub(super) fn layers(
+fn layers(
     book: &mut Book,
     visit: VisitId,
     spot: &Spot,
@@ -117,7 +174,7 @@ fn edge(typed: &Typed<'_>) -> Result<Option<EdgeCourses>, ActError> {
     }))
 }
 
-pub(super) fn work(
+fn work(
     book: &mut Book,
     visit: VisitId,
     spot: &Spot,
@@ -140,11 +197,7 @@ pub(super) fn work(
     found::work(book, visit, spot, done, moment)
 }
 
-pub(super) fn add_part(
-    visit: VisitId,
-    structure: StructureId,
-    typed: &Typed<'_>,
-) -> Result<Next, ActError> {
+fn add_part(visit: VisitId, structure: StructureId, typed: &Typed<'_>) -> Result<Next, ActError> {
     let kind = typed.text("kind");
     if kind.is_empty() {
         return Err(wrong("kind", "wrong-no-kind"));
@@ -161,7 +214,7 @@ pub(super) fn add_part(
     }))
 }
 
-pub(super) fn correct(
+fn correct(
     book: &mut Book,
     visit: VisitId,
     id: trade::ids::MarkId,

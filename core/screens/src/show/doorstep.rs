@@ -323,6 +323,16 @@ fn doors(context: &Context<'_>, history: &History) -> Vec<Button> {
             },
         },
     ));
+    if let Some(structure) = history.structures.iter().find(|one| one.gone.is_none()) {
+        doors.push(Button::new(
+            context.text("roof-title"),
+            Action::Go {
+                to: Place::Roof {
+                    structure: structure.id,
+                },
+            },
+        ));
+    }
     doors.push(Button::new(
         context.text("property-title"),
         Action::Go {

@@ -2,11 +2,14 @@
 
 pub mod arrive;
 pub mod doorstep;
+pub mod leak;
 pub mod letter;
 pub mod mark;
+pub mod offer;
 pub mod outcome;
 pub mod property;
 pub mod reminders;
+pub mod roof;
 pub mod safety;
 pub mod settings;
 pub mod then_and_now;
@@ -41,6 +44,12 @@ pub enum Screen {
     ThenAndNow(then_and_now::ThenAndNow),
     /// What to do.
     Verdict(verdict::Verdict),
+    /// The roof as it was measured.
+    Roof(Box<roof::Roof>),
+    /// Where water comes in.
+    Leak(leak::Leak),
+    /// What it costs.
+    Offer(Box<offer::Offer>),
     /// What the owner gets.
     Letter(letter::Letter),
     /// What came of it.
@@ -79,9 +88,16 @@ pub(crate) fn show(context: &Context<'_>, place: &Place) -> Result<Screen, ActEr
         Place::Verdict { visit, structure } => {
             Screen::Verdict(verdict::show(context, *visit, *structure)?)
         }
+        Place::Roof { structure } => Screen::Roof(Box::new(roof::show(context, *structure)?)),
+        Place::Leak { structure, stain } => {
+            Screen::Leak(leak::show(context, *structure, stain.as_ref())?)
+        }
+        Place::Offer { visit, structure } => {
+            Screen::Offer(Box::new(offer::show(context, *visit, *structure)?))
+        }
         Place::Letter { visit } => Screen::Letter(letter::show(context, *visit)?),
         Place::Outcome { property } => Screen::Outcome(outcome::show(context, *property)?),
         Place::Reminders => Screen::Reminders(reminders::show(context)?),
-        Place::Settings => Screen::Settings(settings::show(context)),
+        Place::Settings => Screen::Settings(settings::show(context)?),
     })
 }

@@ -1,7 +1,8 @@
 //! Property: what stands there, who lives there, what else it is called; and whether two addresses are one place.
 
 use crate::action::Action;
-use crate::block::{Button, Choice, Field, FieldKind, Form, Row};
+use crate::block::{Button, Choice, FieldKind, Form, Row};
+use crate::filling::Filling;
 use crate::form::{FormOf, value_of};
 use crate::name;
 use crate::place::Place;
@@ -111,48 +112,6 @@ fn also(address: &Address) -> Row {
         says: address.town.clone(),
         ladder: None,
         action: None,
-    }
-}
-
-/// A form whose fields show what was half typed, else what is known.
-struct Filling<'a> {
-    context: &'a Context<'a>,
-    form: FormOf,
-    fields: Vec<Field>,
-}
-
-impl<'a> Filling<'a> {
-    fn new(context: &'a Context<'a>, form: FormOf) -> Self {
-        Self {
-            context,
-            form,
-            fields: Vec::new(),
-        }
-    }
-
-    fn field(mut self, name: &'static str, label: &str, known: &str, kind: FieldKind) -> Self {
-        let half_typed = self
-            .context
-            .book
-            .draft(&self.form.draft_key(name))
-            .ok()
-            .flatten();
-        self.fields.push(Field {
-            name,
-            label: self.context.text(label),
-            value: half_typed.unwrap_or_else(|| known.to_owned()),
-            kind,
-        });
-        self
-    }
-
-    fn done(self, title: String, submit: &str) -> Form {
-        Form {
-            form: self.form,
-            title,
-            fields: self.fields,
-            submit: self.context.text(submit),
-        }
     }
 }
 

@@ -2,9 +2,11 @@
 
 use crate::action::Action;
 use crate::block::{Button, Choice, Field, FieldKind, Form};
+use crate::filling::Filling;
 use crate::form::{FormOf, value_of};
 use crate::place::Place;
 use crate::screens::Context;
+use acts::ActError;
 use serde::Serialize;
 use trade::answer::Answer;
 use trade::firm::Edition;
@@ -21,15 +23,32 @@ pub struct Settings {
     pub back: Button,
 }
 
-pub(crate) fn show(context: &Context<'_>) -> Settings {
-    Settings {
+pub(crate) fn show(context: &Context<'_>) -> Result<Settings, ActError> {
+    Ok(Settings {
         title: context.text("settings-title"),
-        forms: vec![firm(context), profile(context), policy(context)],
+        forms: vec![
+            firm(context),
+            profile(context),
+            policy(context),
+            price_list(context)?,
+        ],
         back: Button::new(
             context.text("arrive-title"),
             Action::Go { to: Place::start() },
         ),
-    }
+    })
+}
+
+fn price_list(context: &Context<'_>) -> Result<Form, ActError> {
+    let known = acts::offer::price_list(context.book)?;
+    Ok(Filling::new(context, FormOf::PriceList)
+        .field(
+            "list",
+            "settings-price-list-how",
+            &known.unwrap_or_default(),
+            FieldKind::Words,
+        )
+        .done(context.text("settings-price-list"), "settings-keep"))
 }
 
 fn field(

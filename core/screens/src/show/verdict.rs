@@ -72,6 +72,8 @@ pub struct Verdict {
     pub unseen_title: String,
     /// What was not seen.
     pub unseen: Vec<String>,
+    /// What it costs.
+    pub offer: Button,
     /// Going to look, or back.
     pub back: Button,
     /// The main act.
@@ -145,6 +147,12 @@ pub(crate) fn show(
             .iter()
             .map(|part| name::part(context.words, history, *part))
             .collect(),
+        offer: Button::new(
+            context.text("offer-title"),
+            Action::Go {
+                to: Place::Offer { visit, structure },
+            },
+        ),
         back: Button::new(
             context.text("then-and-now-title"),
             Action::Go {
@@ -182,7 +190,7 @@ fn why_more(context: &Context<'_>, all: usize) -> Option<String> {
     (more > 0).then(|| context.say(&Said::new("verdict-reasons-left").with("count", more)))
 }
 
-fn task_line(context: &Context<'_>, history: &History, task: &Task) -> String {
+pub(crate) fn task_line(context: &Context<'_>, history: &History, task: &Task) -> String {
     let part = name::part(context.words, history, task.part);
     let said = match (&task.remedy, task.trade) {
         (Some(remedy), Some(trade)) => Said::new("task-remedy-trade")

@@ -207,3 +207,14 @@ shape-wants-whole-number = a whole number is needed here, and one that can be
 shape-wants-list = a list is needed here, in square brackets
 shape-wants-object = members are needed here, in curly brackets
 shape-other = this is not of the published shape (“{ $detail }”); `ladderbook schema` shows it
+
+# --- roof, price and offer
+error-unchanged = { $problem } Nothing was changed.
+error-price-list = The price list was not taken in; the one before it still stands. { $mistakes } { $more ->
+    [0] { "" }
+    [one] One more line is wrong.
+   *[other] { $more } more lines are wrong.
+ }
+there-edge = this edge of the outline
+there-plan = a plan of this roof: measure it first
+there-price-list = a price list: put one in under Settings

@@ -307,6 +307,122 @@ settings-installer-answers-years = Years in which an installer answers for a bad
 layers-one = One
 layers-two = Two
 
+# Roof: the plan, and measuring it
+
+roof-title = The roof
+roof-none = Nobody has measured this roof yet. Any one way below will do.
+roof-area = Area
+roof-squares = { $squares } squares; { $plan } square feet on the level
+roof-height = Eave to highest ridge
+roof-exact = How exact
+roof-got = { $got }, within { $within } %
+roof-planes = Slopes
+roof-plane = { $pitch } · { $area } square feet
+roof-lines = Lines
+roof-edges = Edges of the outline
+roof-edge = Edge { $number }, { $length }
+length-alone = { $length }
+roof-measure = Measure it
+roof-box = A plain rectangle
+roof-across = Along the street, such as 42 ft
+roof-deep = Away from the street, such as 28 ft
+roof-pitch = Pitch, such as 6:12
+roof-overhang = How far the roof stands out, such as 16 in
+roof-ends = At the ends
+ends-hip = Hipped all round
+ends-gable-sides = Gables left and right
+ends-gable-front = Gables front and rear
+roof-of = The lengths run along
+outline-walls = The walls
+outline-roof = The edge of the roof
+roof-sides = Side by side, all the way round
+roof-sides-how = One side a line, the first along the street to the right: its length, then L or R for the turn at its end, then gable or wall where it is one, and a pitch of its own
+roof-file = From a file
+roof-file-how = A footprint in GeoJSON, or an outline file
+roof-street = The street lies
+street-south = South of it
+street-east = East of it
+street-north = North of it
+street-west = West of it
+roof-plane-add = One slope by itself
+plane-side = Where it faces
+plane-eave = Along the eave
+plane-high = Along its high edge; nothing where it ends in a point
+plane-up = From eave to high edge, up the slope
+plane-high-is = At its high edge
+plane-left = On its left, seen from below
+plane-right = On its right
+roof-slope-pitch = Pitch of a slope
+roof-slope = Which slope
+roof-readings = Degrees, several readings with commas; or one pitch such as 6:12
+roof-place-part = Where a part lies
+roof-part = Which part
+roof-x = To the right of the plan's left front corner
+roof-y = Away from the street, from the same corner
+roof-files = Files of the plan
+roof-file-svg = Picture (SVG)
+roof-file-dxf = Drawing (DXF)
+roof-file-geojson = Map (GeoJSON)
+roof-file-planes = Slopes as a table (CSV)
+roof-file-lines = Lines as a table (CSV)
+roof-street-below = street
+roof-plan-title = Plan of the roof
+roof-plan-says = { $count ->
+    [one] One slope, { $squares } squares: { $slopes }.
+   *[other] { $count } slopes, { $squares } squares in all: { $slopes }.
+ }
+roof-plan-slope = { $letter } at { $pitch }
+
+# Leak: where the water comes in
+
+leak-title = Where does it come from?
+leak-how = Measure on the ceiling plan, from the corner of the house that is left and front, seen from the street.
+leak-where = Where does it show?
+leak-within = Give or take
+leak-wind = The wind blows then
+leak-trace = Trace it
+leak-suspects = Look here first
+leak-share = { $share } of 100 · { $stop }
+leak-caution = This is a guess from what is known of the roof. Water travels: look before you cut.
+wind-street = From the street
+wind-left = From the left
+wind-rear = From the rear
+wind-right = From the right
+
+# Offer: what it costs
+
+offer-title = Offer
+offer-was-put = Put on { $on }; it holds until { $until }.
+offer-not-put = Not put to the owner yet: the letter shows no prices.
+offer-put = Put it in the letter
+offer-includes = This includes
+offer-leaves = This leaves
+offer-made = How the price is made
+offer-line = { $what } · { $quantity } { $unit }
+offer-hours = Hours of work
+offer-all-the-same = Offer all the same: { $what }
+offer-because = Why it is offered against advice. It stands in the letter.
+offer-takes = What a new covering takes
+offer-weighs = What comes down, and what the roof carries
+offer-not-counted = Not counted
+offer-need = { $item }: { $order }
+offer-need-why = { $amount }. { $reason }
+offer-waste = Shingles, laid on this roof
+offer-waste-says = { $bundles } bundles with starter and caps; { $waste } % falls to the ground. Books reckon { $books } for such a roof.
+offer-waste-range = { $least } to { $most } %
+offer-waste-and-more = { $least } % and more
+sum-subtotal = Lines together
+sum-overhead = Running costs
+sum-cost = What it costs us
+sum-gain = What we add
+sum-sheets = Sheets of deck
+sum-to-minimum = Up to the smallest charge
+sum-rounded = Rounding
+sum-before-tax = Before tax
+sum-tax = Sales tax
+settings-price-list = Price list
+settings-price-list-how = The list as comma-separated text; what each row means stands in docs/price-list.md
+
 # What a save says
 
 saved = Kept
@@ -324,6 +440,8 @@ saved-parted = Parted again
 saved-erased = Erased for good
 saved-visit = Visit started
 saved-corrected = Correction written
+saved-roof = Measures kept
+saved-offer = Put in the next letter
 saved-letter = Letter written and kept
 saved-stop-not-seen = { $count ->
     [one] One part kept as not seen
@@ -359,3 +477,7 @@ wrong-degrees = Write the air temperature as 68 F or 20 C
 there-outcome = what came of that letter
 there-property = this property
 there-structure = this structure
+wrong-side = Write each side as its length and its turn, such as 40 ft L or 28 ft R gable
+wrong-no-part = Choose which part
+wrong-no-slope = Choose which slope
+wrong-reading = Write degrees with commas between them, such as 26.4, 26.7, 26.5; or one pitch such as 6:12

@@ -207,3 +207,14 @@ shape-wants-whole-number = aquí hace falta un número entero, uno que pueda ser
 shape-wants-list = aquí hace falta una lista, entre corchetes
 shape-wants-object = aquí hacen falta miembros, entre llaves
 shape-other = esto no tiene la forma publicada (“{ $detail }”); `ladderbook schema` la muestra
+
+# --- roof, price and offer
+error-unchanged = { $problem } No se cambió nada.
+error-price-list = La lista de precios no se tomó; la anterior sigue valiendo. { $mistakes } { $more ->
+    [0] { "" }
+    [one] Hay una línea más con error.
+   *[other] Hay { $more } líneas más con error.
+ }
+there-edge = este borde del contorno
+there-plan = un plano de este techo: mídalo primero
+there-price-list = una lista de precios: agréguela en Ajustes

@@ -307,6 +307,122 @@ settings-installer-answers-years = Años en que el instalador responde por un ma
 layers-one = Una
 layers-two = Dos
 
+# Roof: the plan, and measuring it
+
+roof-title = El techo
+roof-none = Nadie ha medido este techo todavía. Sirve cualquiera de estas formas.
+roof-area = Área
+roof-squares = { $squares } cuadros; { $plan } pies cuadrados en plano
+roof-height = Del alero a la cumbrera más alta
+roof-exact = Qué tan exacto
+roof-got = { $got }, con { $within } % de margen
+roof-planes = Vertientes
+roof-plane = { $pitch } · { $area } pies cuadrados
+roof-lines = Líneas
+roof-edges = Bordes del contorno
+roof-edge = Borde { $number }, { $length }
+length-alone = { $length }
+roof-measure = Medirlo
+roof-box = Un rectángulo simple
+roof-across = A lo largo de la calle, por ejemplo 42 ft
+roof-deep = Hacia el fondo, por ejemplo 28 ft
+roof-pitch = Pendiente, por ejemplo 6:12
+roof-overhang = Cuánto sobresale el techo, por ejemplo 16 in
+roof-ends = En los extremos
+ends-hip = Limatesas por todos lados
+ends-gable-sides = Hastiales a la izquierda y a la derecha
+ends-gable-front = Hastiales adelante y atrás
+roof-of = Las medidas van por
+outline-walls = Las paredes
+outline-roof = El borde del techo
+roof-sides = Lado por lado, todo alrededor
+roof-sides-how = Un lado por línea, el primero a lo largo de la calle hacia la derecha: su medida, luego I o D según el giro al final, luego hastial o pared si lo es, y su propia pendiente
+roof-file = De un archivo
+roof-file-how = Una huella en GeoJSON o un archivo de contorno
+roof-street = La calle queda
+street-south = Al sur
+street-east = Al este
+street-north = Al norte
+street-west = Al oeste
+roof-plane-add = Una vertiente sola
+plane-side = Hacia dónde mira
+plane-eave = A lo largo del alero
+plane-high = A lo largo del borde alto; nada si termina en punta
+plane-up = Del alero al borde alto, por la pendiente
+plane-high-is = En el borde alto
+plane-left = A su izquierda, vista desde abajo
+plane-right = A su derecha
+roof-slope-pitch = Pendiente de una vertiente
+roof-slope = Cuál vertiente
+roof-readings = Grados, varias lecturas con comas; o una pendiente como 6:12
+roof-place-part = Dónde está una parte
+roof-part = Cuál parte
+roof-x = A la derecha de la esquina izquierda del frente
+roof-y = Hacia el fondo, desde la misma esquina
+roof-files = Archivos del plano
+roof-file-svg = Imagen (SVG)
+roof-file-dxf = Dibujo (DXF)
+roof-file-geojson = Mapa (GeoJSON)
+roof-file-planes = Vertientes en tabla (CSV)
+roof-file-lines = Líneas en tabla (CSV)
+roof-street-below = calle
+roof-plan-title = Plano del techo
+roof-plan-says = { $count ->
+    [one] Una vertiente, { $squares } cuadros: { $slopes }.
+   *[other] { $count } vertientes, { $squares } cuadros en total: { $slopes }.
+ }
+roof-plan-slope = { $letter } a { $pitch }
+
+# Leak: where the water comes in
+
+leak-title = ¿De dónde viene?
+leak-how = Mida en el plano del cielo raso, desde la esquina izquierda del frente, vista desde la calle.
+leak-where = ¿Dónde se ve?
+leak-within = Más o menos
+leak-wind = El viento viene entonces
+leak-trace = Seguirla
+leak-suspects = Mire primero aquí
+leak-share = { $share } de 100 · { $stop }
+leak-caution = Es una suposición según lo que se sabe del techo. El agua camina: mire antes de cortar.
+wind-street = De la calle
+wind-left = De la izquierda
+wind-rear = De atrás
+wind-right = De la derecha
+
+# Offer: what it costs
+
+offer-title = Oferta
+offer-was-put = Hecha el { $on }; vale hasta el { $until }.
+offer-not-put = Todavía no se le hizo al dueño: la carta no muestra precios.
+offer-put = Ponerla en la carta
+offer-includes = Esto incluye
+offer-leaves = Esto deja
+offer-made = Cómo se hace el precio
+offer-line = { $what } · { $quantity } { $unit }
+offer-hours = Horas de trabajo
+offer-all-the-same = Ofrecerlo de todos modos: { $what }
+offer-because = Por qué se ofrece en contra del consejo. Queda en la carta.
+offer-takes = Lo que lleva una cubierta nueva
+offer-weighs = Lo que se quita, y lo que carga el techo
+offer-not-counted = Sin contar
+offer-need = { $item }: { $order }
+offer-need-why = { $amount }. { $reason }
+offer-waste = Tejas, puestas en este techo
+offer-waste-says = { $bundles } paquetes con arranque y tapas; { $waste } % cae al suelo. Los libros calculan { $books } para un techo así.
+offer-waste-range = de { $least } a { $most } %
+offer-waste-and-more = { $least } % y más
+sum-subtotal = Líneas juntas
+sum-overhead = Gastos generales
+sum-cost = Lo que nos cuesta
+sum-gain = Lo que agregamos
+sum-sheets = Hojas de tablero
+sum-to-minimum = Hasta el cobro mínimo
+sum-rounded = Redondeo
+sum-before-tax = Antes de impuestos
+sum-tax = Impuesto sobre ventas
+settings-price-list = Lista de precios
+settings-price-list-how = La lista como texto separado por comas; qué significa cada fila está en docs/price-list.md
+
 # What a save says
 
 saved = Guardado
@@ -324,6 +440,8 @@ saved-parted = Separados otra vez
 saved-erased = Borrado para siempre
 saved-visit = Visita empezada
 saved-corrected = Corrección escrita
+saved-roof = Medidas guardadas
+saved-offer = Puesta en la próxima carta
 saved-letter = Carta escrita y guardada
 saved-stop-not-seen = { $count ->
     [one] Una parte guardada como sin ver
@@ -359,3 +477,7 @@ wrong-degrees = Escriba la temperatura del aire como 68 F o 20 C
 there-outcome = lo que resultó de esa carta
 there-property = este lugar
 there-structure = esta construcción
+wrong-side = Escriba cada lado con su medida y su giro, como 40 ft I o 28 ft D hastial
+wrong-no-part = Elija cuál parte
+wrong-no-slope = Elija cuál vertiente
+wrong-reading = Escriba los grados con comas, como 26.4, 26.7, 26.5; o una pendiente como 6:12

@@ -8,13 +8,15 @@ use trade::firm::{Edition, UnknownEdition};
 use trade::units::{Length, Pitch};
 use trade::words::{Arg, Language, Said, Words};
 
-/// One of each but the letter's, which the letter's own tests hold. The match does not compile when a kind is added and not named here.
+/// One of each but those of the letter, the laying, the leak, the takeoff and the offer, which their own rooms hold. The match does not compile when a kind is added and not named here.
 fn errors() -> Vec<ActError> {
     let all = vec![
         ActError::Book(BookError::WrongKey),
         ActError::Closed {
             on: date(2025, 5, 6),
         },
+        acts::measure::read("{", None, Length::ZERO).expect_err("it is no JSON"),
+        acts::measure::pitch_of_readings(&["89"]).expect_err("it is a wall"),
         ActError::AlreadyOpen,
         ActError::not_there("there-part"),
         ActError::wrong("on", Said::new("wrong-no-day")),
@@ -27,6 +29,13 @@ fn errors() -> Vec<ActError> {
         match error {
             ActError::Book(_)
             | ActError::Letter(_)
+            | ActError::Shape(_)
+            | ActError::Angle(_)
+            | ActError::Laying(_)
+            | ActError::Leak(_)
+            | ActError::Takeoff(_)
+            | ActError::PriceList(_)
+            | ActError::Offer(_)
             | ActError::Closed { .. }
             | ActError::AlreadyOpen
             | ActError::NotThere { .. }

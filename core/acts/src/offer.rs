@@ -1,0 +1,265 @@
+//! The offer: what the roof takes and what comes down, priced by the firm's own list, put to the owner in order of time.
+
+use crate::judge::Judged;
+use crate::settings::Going;
+use crate::{ActError, Moment, judge, measure};
+use ::judge::layers;
+use book::{Book, Entry};
+use price::{Asking, Basis, Choices, OfferError, Reading, Standing, Supplies, Wanted, Weights};
+use rust_decimal::Decimal;
+use trade::catalogue::Catalogue;
+use trade::history::History;
+use trade::ids::{OfferId, StructureId, VisitId};
+use trade::laid::{Laid, LaidPiece, Pieces, ValleyIs};
+use trade::offer::{Nevertheless, Offer};
+use trade::price_list::{PriceList, Trailer};
+use trade::property::StructureKind;
+use trade::roof::RoofPlan;
+use trade::takeoff::{Item, PlaneLoad, Takeoff, TearOff};
+use trade::verdict::{Course, Narrowed, Verdict, When};
+
+/// What a small trailer carries and holds, where the list names none. Common practice, no source.
+const TRAILER: Trailer = Trailer {
+    pounds: Decimal::from_parts(7000, 0, 0, false, 0),
+    cubic_yards: Decimal::from_parts(12, 0, 0, false, 0),
+};
+
+/// What one structure takes and carries.
+#[derive(Debug)]
+pub struct Reckoning {
+    /// Its plan.
+    pub plan: RoofPlan,
+    /// The covering laid on it.
+    pub laid: Laid,
+    /// Every piece where it lies.
+    pub pieces: Vec<LaidPiece>,
+    /// What it takes.
+    pub takeoff: Takeoff,
+    /// What comes down, or why that cannot be said.
+    pub tear_off: Result<TearOff, price::TearOffError>,
+    /// What it carries now, plane by plane, and would with another layer, or why that cannot be said.
+    pub load: Result<Vec<PlaneLoad>, price::TearOffError>,
+}
+
+/// Lays a new covering on a structure and counts what it takes and what comes down.
+///
+/// # Errors
+/// Where it was not measured, or is no roof for shingles.
+pub fn reckon(
+    history: &History,
+    structure: StructureId,
+    going: &Going,
+    list: Option<&PriceList>,
+) -> Result<Reckoning, ActError> {
+    let plan =
+        measure::plan(history, structure)?.ok_or_else(|| ActError::not_there("there-plan"))?;
+    let (laid, pieces) = roof::laying::lay(&plan, &shingles(list), ValleyIs::default())?;
+    let supplies = list.map_or_else(Supplies::default, Supplies::of);
+    let standing = Standing::of(history, structure);
+    let choices = choices(history, structure);
+    let takeoff = price::takeoff(
+        &plan,
+        &laid,
+        &Basis {
+            profile: &going.profile,
+            supplies: &supplies,
+            standing: &standing,
+            choices: &choices,
+        },
+    )?;
+    let readings = readings(history, structure);
+    let weights = Weights::default();
+    let all: Vec<usize> = (0..plan.planes.len()).collect();
+    let trailer = list.and_then(|list| list.disposal.trailer);
+    let tear_off = price::tear_off(
+        &plan,
+        &all,
+        &readings,
+        &weights,
+        &trailer.unwrap_or(TRAILER),
+    );
+    let load = price::load(&plan, &readings, Some(laid.pieces.covering), &weights);
+    Ok(Reckoning {
+        plan,
+        laid,
+        pieces,
+        takeoff,
+        tear_off,
+        load,
+    })
+}
+
+/// The shingles of the firm's list: laminated ones where it has them.
+fn shingles(list: Option<&PriceList>) -> Pieces {
+    let has = |item| list.is_some_and(|list| list.materials.iter().any(|row| row.item == item));
+    if has(Item::StripShingle) && !has(Item::LaminatedShingle) {
+        Pieces::strip()
+    } else {
+        Pieces::laminated()
+    }
+}
+
+/// What the record itself says of the choices of a takeoff.
+fn choices(history: &History, structure: StructureId) -> Choices {
+    let kind = history.structure(structure).map(|one| one.kind);
+    Choices {
+        unheated_accessory: matches!(
+            kind,
+            Some(StructureKind::DetachedGarage | StructureKind::Shed)
+        ),
+        deck_sheets: price::takeoff::deck_sheets(history, structure, Catalogue::standard()),
+        ..Choices::default()
+    }
+}
+
+fn readings(history: &History, structure: StructureId) -> Vec<Reading> {
+    history
+        .stacks
+        .iter()
+        .filter(|stack| stack.structure == structure)
+        .filter_map(|stack| Reading::of(stack, layers::at_spot(stack)?.layers))
+        .collect()
+}
+
+/// The offer for one structure as it would be today; not recorded. A course that judgement refuses is in it where a reason is recorded in the
+/// last offer, or given here.
+///
+/// # Errors
+/// Where the firm has no price list, nothing is to be done, or a course is forbidden.
+pub fn offer(
+    book: &Book,
+    visit: VisitId,
+    structure: StructureId,
+    because: Option<(Course, Narrowed, String)>,
+    moment: Moment,
+) -> Result<(Judged, Offer), ActError> {
+    let list = book
+        .price_list()?
+        .ok_or_else(|| ActError::not_there("there-price-list"))?;
+    let judged = judge::judge(book, visit, moment)?;
+    let verdict = judged
+        .verdict(structure)
+        .ok_or_else(|| ActError::not_there("there-structure"))?;
+    let wanted = wanted(&judged.history, verdict, because);
+    let reckoned = reckon(&judged.history, structure, &judged.going, Some(&list)).ok();
+    let asking = Asking {
+        verdict,
+        history: &judged.history,
+        catalogue: Catalogue::standard(),
+        list: &list,
+        takeoff: reckoned.as_ref().map(|one| &one.takeoff),
+        tear_off: reckoned.as_ref().and_then(|one| one.tear_off.as_ref().ok()),
+        counts: &[],
+        wanted: &wanted,
+        patch: None,
+        repair_lasts: None,
+    };
+    let offer = price::offers(moment.id(), moment.today, &asking)?;
+    Ok((judged, offer))
+}
+
+/// What is offered against advice: what the last offer of the same verdict held, and what is wanted now.
+fn wanted(
+    history: &History,
+    verdict: &Verdict,
+    because: Option<(Course, Narrowed, String)>,
+) -> Vec<Wanted> {
+    let last = last_offer(history, verdict.structure).filter(|last| last.verdict_on == verdict.on);
+    let mut wanted: Vec<(Course, Narrowed, String)> = last
+        .into_iter()
+        .flat_map(|offer| &offer.courses)
+        .filter_map(|course| {
+            let Nevertheless {
+                narrowed, because, ..
+            } = course.nevertheless.as_ref()?;
+            Some((course.course, *narrowed, because.clone()))
+        })
+        .collect();
+    if let Some(now) = because {
+        wanted.retain(|known| (known.0, known.1) != (now.0, now.1));
+        wanted.push(now);
+    }
+    wanted
+        .into_iter()
+        .filter(|(course, narrowed, _)| {
+            verdict
+                .refused
+                .iter()
+                .any(|refused| (refused.course, refused.narrowed) == (*course, *narrowed))
+        })
+        .map(|(course, narrowed, because)| Wanted {
+            course,
+            narrowed,
+            because,
+            when: When::ThisSeason,
+            tasks: tasks_of(verdict, course),
+        })
+        .collect()
+}
+
+/// The work that a refused course would do: that of the verdict's steps which it would take the place of.
+fn tasks_of(verdict: &Verdict, course: Course) -> Vec<trade::verdict::Task> {
+    if course != Course::Repair {
+        return Vec::new();
+    }
+    verdict
+        .steps
+        .iter()
+        .flat_map(|step| &step.tasks)
+        .filter(|task| task.trade.is_none() && task.remedy.is_some())
+        .cloned()
+        .collect()
+}
+
+/// The last offer that was put for a structure.
+pub fn last_offer(history: &History, structure: StructureId) -> Option<&Offer> {
+    history
+        .offers
+        .iter()
+        .rev()
+        .find(|offer| offer.structure == structure)
+}
+
+/// Puts an offer to the owner: it is recorded, and its figures stand in the letter that is written next.
+///
+/// # Errors
+/// As [`offer`], where the reason for a refused course is empty, or where the book cannot be written.
+pub fn put(
+    book: &mut Book,
+    visit: VisitId,
+    structure: StructureId,
+    because: Option<(Course, Narrowed, String)>,
+    moment: Moment,
+) -> Result<OfferId, ActError> {
+    if let Some((course, _, words)) = &because
+        && words.trim().is_empty()
+    {
+        return Err(OfferError::NoReason(*course).into());
+    }
+    let (_, offer) = offer(book, visit, structure, because, moment)?;
+    let id = offer.id;
+    book.write(moment.at, |tx| {
+        tx.record(Entry::Offer(offer))?;
+        Ok(id)
+    })
+}
+
+/// Takes in the firm's price list.
+///
+/// # Errors
+/// Where it does not read: every line and column that is wrong. The list before it still stands.
+pub fn set_price_list(book: &mut Book, csv: &[u8], moment: Moment) -> Result<(), ActError> {
+    let list = price::read_list(csv)?;
+    book.write(moment.at, |tx| {
+        tx.record(Entry::PriceList(Box::new(list)))?;
+        Ok(())
+    })
+}
+
+/// The firm's price list as a file; `None` where it has none.
+///
+/// # Errors
+/// Where the book cannot be read.
+pub fn price_list(book: &Book) -> Result<Option<String>, ActError> {
+    Ok(book.price_list()?.as_ref().map(price::write_list))
+}

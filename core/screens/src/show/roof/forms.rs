@@ -1,0 +1,272 @@
+//! The forms of Roof: ways to measure it, the edges of its outline, the pitch of a slope, the place of a part.
+
+use super::EdgeRow;
+use crate::action::Action;
+use crate::block::{Button, Choice, FieldKind, Form};
+use crate::filling::Filling;
+use crate::form::{FormOf, value_of};
+use crate::name;
+use crate::screens::Context;
+use acts::measure::{EdgeAt, Street};
+use serde::Serialize;
+use trade::history::History;
+use trade::ids::StructureId;
+use trade::property::Side;
+use trade::sketch::{Body, Drawn, EdgeIs, HighEdge, OutlineOf, SideEdge, SketchEdge};
+use trade::units::{Got, Length};
+use trade::words::Said;
+
+pub(super) fn all(
+    context: &Context<'_>,
+    history: &History,
+    structure: StructureId,
+    measured: bool,
+) -> Vec<Form> {
+    let mut forms = vec![
+        a_box(context, structure),
+        sides(context, structure),
+        file(context, structure),
+        plane(context, structure),
+        slope_pitch(context, history, structure),
+    ];
+    if measured {
+        forms.push(place_part(context, history, structure));
+    }
+    forms
+}
+
+fn choices<T: Serialize>(
+    context: &Context<'_>,
+    all: &[T],
+    key: impl Fn(&T) -> &'static str,
+) -> FieldKind {
+    FieldKind::OneOf {
+        choices: all
+            .iter()
+            .map(|one| Choice {
+                value: value_of(one),
+                label: context.text(key(one)),
+            })
+            .collect(),
+    }
+}
+
+fn named(context: &Context<'_>, all: &[(&str, &str)]) -> FieldKind {
+    FieldKind::OneOf {
+        choices: all
+            .iter()
+            .map(|(value, label)| Choice {
+                value: (*value).to_owned(),
+                label: context.text(label),
+            })
+            .collect(),
+    }
+}
+
+fn lengths_got(context: &Context<'_>) -> FieldKind {
+    choices(
+        context,
+        &[
+            Got::Tape,
+            Got::Paced,
+            Got::Picture,
+            Got::Footprint,
+            Got::Told,
+        ],
+        |got| got.key(),
+    )
+}
+
+fn outline_of(context: &Context<'_>) -> FieldKind {
+    named(
+        context,
+        &[
+            (value_of(&OutlineOf::Walls).as_str(), "outline-walls"),
+            (value_of(&OutlineOf::Roof).as_str(), "outline-roof"),
+        ],
+    )
+}
+
+fn a_box(context: &Context<'_>, structure: StructureId) -> Form {
+    let ends = [
+        ("hip", "ends-hip"),
+        ("gable-sides", "ends-gable-sides"),
+        ("gable-front", "ends-gable-front"),
+    ];
+    Filling::new(context, FormOf::RoofBox { structure })
+        .field("across", "roof-across", "", FieldKind::Line)
+        .field("deep", "roof-deep", "", FieldKind::Line)
+        .field("pitch", "roof-pitch", "", FieldKind::Line)
+        .field("overhang", "roof-overhang", "", FieldKind::Line)
+        .field("ends", "roof-ends", "", named(context, &ends))
+        .field("of", "roof-of", "", outline_of(context))
+        .field("got", "measure-got", "", lengths_got(context))
+        .done(context.text("roof-box"), "measure-keep")
+}
+
+fn sides(context: &Context<'_>, structure: StructureId) -> Form {
+    Filling::new(context, FormOf::RoofSides { structure })
+        .field("sides", "roof-sides-how", "", FieldKind::Words)
+        .field("pitch", "roof-pitch", "", FieldKind::Line)
+        .field("overhang", "roof-overhang", "", FieldKind::Line)
+        .field("of", "roof-of", "", outline_of(context))
+        .field("got", "measure-got", "", lengths_got(context))
+        .done(context.text("roof-sides"), "measure-keep")
+}
+
+fn file(context: &Context<'_>, structure: StructureId) -> Form {
+    let got = value_of(&Got::Footprint);
+    Filling::new(context, FormOf::RoofFile { structure })
+        .field("file", "roof-file-how", "", FieldKind::Words)
+        .field(
+            "street",
+            "roof-street",
+            "",
+            choices(context, &Street::ALL, |street| street.key()),
+        )
+        .field("pitch", "roof-pitch", "", FieldKind::Line)
+        .field("overhang", "roof-overhang", "", FieldKind::Line)
+        .field("got", "measure-got", &got, lengths_got(context))
+        .done(context.text("roof-file"), "measure-keep")
+}
+
+fn plane(context: &Context<'_>, structure: StructureId) -> Form {
+    let high = [
+        (HighEdge::Ridge, "line-ridge"),
+        (HighEdge::Wall, "line-wall"),
+        (HighEdge::PitchChange, "line-pitch-change"),
+        (HighEdge::Top, "line-top"),
+    ]
+    .map(|(edge, label)| (value_of(&edge), label));
+    let high: Vec<(&str, &str)> = high
+        .iter()
+        .map(|(value, label)| (value.as_str(), *label))
+        .collect();
+    let side = [
+        (SideEdge::Rake, "line-rake"),
+        (SideEdge::Hip, "line-hip"),
+        (SideEdge::Valley, "line-valley"),
+        (SideEdge::Step, "line-step"),
+    ]
+    .map(|(edge, label)| (value_of(&edge), label));
+    let side: Vec<(&str, &str)> = side
+        .iter()
+        .map(|(value, label)| (value.as_str(), *label))
+        .collect();
+    Filling::new(context, FormOf::RoofPlane { structure })
+        .field(
+            "side",
+            "plane-side",
+            "",
+            choices(context, &Side::ALL, |side| side.key()),
+        )
+        .field("pitch", "roof-pitch", "", FieldKind::Line)
+        .field("eave", "plane-eave", "", FieldKind::Line)
+        .field("high", "plane-high", "", FieldKind::Line)
+        .field("up", "plane-up", "", FieldKind::Line)
+        .field("high-is", "plane-high-is", "", named(context, &high))
+        .field("left", "plane-left", "", named(context, &side))
+        .field("right", "plane-right", "", named(context, &side))
+        .field("got", "measure-got", "", lengths_got(context))
+        .done(context.text("roof-plane-add"), "measure-keep")
+}
+
+fn slope_pitch(context: &Context<'_>, history: &History, structure: StructureId) -> Form {
+    let slopes = FieldKind::OneOf {
+        choices: history
+            .slopes
+            .iter()
+            .filter(|slope| slope.structure == structure)
+            .map(|slope| Choice {
+                value: slope.id.to_string(),
+                label: context.say(
+                    &Said::new("slope-name")
+                        .with("letter", slope.letter.to_string())
+                        .with("side", Said::new(slope.side.key())),
+                ),
+            })
+            .collect(),
+    };
+    Filling::new(context, FormOf::SlopePitch { structure })
+        .field("slope", "roof-slope", "", slopes)
+        .field("readings", "roof-readings", "", FieldKind::Inclination)
+        .done(context.text("roof-slope-pitch"), "measure-keep")
+}
+
+fn place_part(context: &Context<'_>, history: &History, structure: StructureId) -> Form {
+    let parts = FieldKind::OneOf {
+        choices: history
+            .parts_of(structure)
+            .map(|part| Choice {
+                value: part.id.to_string(),
+                label: name::part(context.words, history, part.id),
+            })
+            .collect(),
+    };
+    Filling::new(context, FormOf::PlacePart { structure })
+        .field("part", "roof-part", "", parts)
+        .field("x", "roof-x", "", FieldKind::Line)
+        .field("y", "roof-y", "", FieldKind::Line)
+        .done(context.text("roof-place-part"), "measure-keep")
+}
+
+/// The edges of an outline that was drawn by its corners.
+pub(super) fn edges(
+    context: &Context<'_>,
+    history: &History,
+    structure: StructureId,
+) -> Vec<EdgeRow> {
+    let Some(Drawn::Outlines { bodies }) = history.sketch_of(structure).map(|sketch| &sketch.drawn)
+    else {
+        return Vec::new();
+    };
+    let mut rows = Vec::new();
+    for (body, drawn) in bodies.iter().enumerate() {
+        for (ring, edges) in drawn.rings.iter().enumerate() {
+            for (edge, from) in edges.iter().enumerate() {
+                let to = &edges[(edge + 1) % edges.len()];
+                let at = EdgeAt { body, ring, edge };
+                rows.push(edge_row(context, structure, at, drawn, (from, to)));
+            }
+        }
+    }
+    rows
+}
+
+fn edge_row(
+    context: &Context<'_>,
+    structure: StructureId,
+    at: EdgeAt,
+    body: &Body,
+    (from, to): (&SketchEdge, &SketchEdge),
+) -> EdgeRow {
+    let (x, y) = (
+        to.x.in_metres() - from.x.in_metres(),
+        to.y.in_metres() - from.y.in_metres(),
+    );
+    let name = context.say(
+        &Said::new("roof-edge")
+            .with("number", i64::try_from(at.edge + 1).unwrap_or(i64::MAX))
+            .with(
+                "length",
+                super::length(context, Length::from_metres(x.hypot(y))),
+            ),
+    );
+    let is = EdgeIs::ALL
+        .into_iter()
+        .map(|is| {
+            Button::new(
+                context.text(is.key()),
+                Action::SetEdge { structure, at, is },
+            )
+            .chosen(from.is == is)
+        })
+        .collect();
+    let pitch = from.pitch.unwrap_or(body.pitch).to_string();
+    let overhang = from.overhang.unwrap_or(body.overhang).imperial();
+    let form = Filling::new(context, FormOf::Edge { structure, at })
+        .field("pitch", "roof-pitch", &pitch, FieldKind::Line)
+        .field("overhang", "roof-overhang", &overhang, FieldKind::Line)
+        .done(name.clone(), "measure-keep");
+    EdgeRow { name, is, form }
+}

@@ -1,0 +1,231 @@
+//! A roof measured by taps: by a plain rectangle, side by side, from a file, slope by slope; its parts placed, its leak traced.
+
+use job::hand::Hand;
+use job::scene::{self, Scene};
+use screens::{Action, Form, Place, PlanFile};
+use trade::history::History;
+use trade::ids::{PropertyId, StructureId};
+use trade::visit::Scope;
+
+fn house(history: &History) -> StructureId {
+    history.structures[0].id
+}
+
+fn at_the_roof(scene: &Scene) -> (Hand, PropertyId, StructureId) {
+    let (mut hand, property, _) = scene::first_visit(scene, Scope::QuickLook);
+    hand.at = Place::Doorstep { property };
+    let title = hand.text("roof-title");
+    let doors = hand.doorstep().doors;
+    hand.tap(&doors, &title);
+    let structure = house(&scene::history(hand.screens.book(), property));
+    assert_eq!(hand.at, Place::Roof { structure });
+    (hand, property, structure)
+}
+
+fn form(hand: &Hand, key: &str) -> Form {
+    let title = hand.text(key);
+    let forms = hand.roof().forms;
+    forms
+        .into_iter()
+        .find(|form| form.title == title)
+        .unwrap_or_else(|| panic!("no form is called {title:?}"))
+}
+
+/// NAVEDTRA 14044, ch. 2: the slope factor of 6:12 is √180 / 12, so that a gable over 40 by 28 ft covers 1252.2 ft².
+#[test]
+fn a_plain_gable_has_the_area_of_the_handbook() {
+    let scene = Scene::new();
+    let (mut hand, _, _) = at_the_roof(&scene);
+    assert!(hand.roof().plan.is_none());
+    let gables = hand.text("ends-gable-sides");
+    hand.send(
+        &form(&hand, "roof-box"),
+        &[
+            ("across", "40 ft"),
+            ("deep", "28 ft"),
+            ("pitch", "6/12"),
+            ("ends", &gables),
+        ],
+    );
+    let roof = hand.roof();
+    assert!(roof.plan.is_some());
+    assert_eq!(roof.planes.len(), 2);
+    assert!(
+        roof.planes.iter().all(|plane| plane.says.contains("626 ")),
+        "{:?}",
+        roof.planes
+    );
+    let letters: Vec<char> = roof
+        .planes
+        .iter()
+        .filter_map(|plane| plane.title.chars().next())
+        .collect();
+    assert_eq!(
+        letters,
+        ['A', 'B'],
+        "the slopes of the walk bear their letters"
+    );
+}
+
+#[test]
+fn an_edge_becomes_a_hip_and_takes_a_pitch_of_its_own() {
+    let scene = Scene::new();
+    let (mut hand, _, _) = at_the_roof(&scene);
+    let gables = hand.text("ends-gable-sides");
+    hand.send(
+        &form(&hand, "roof-box"),
+        &[
+            ("across", "40 ft"),
+            ("deep", "28 ft"),
+            ("pitch", "6/12"),
+            ("ends", &gables),
+        ],
+    );
+    let hip = hand.text("edge-hip");
+    let edges = hand.roof().edges;
+    assert_eq!(edges.len(), 4);
+    hand.tap(&edges[1].is, &hip);
+    assert_eq!(hand.roof().planes.len(), 3);
+    let steep = hand.roof().edges.remove(1).form;
+    hand.send(&steep, &[("pitch", "9/12")]);
+    assert!(
+        hand.roof()
+            .planes
+            .iter()
+            .any(|plane| plane.says.contains("9:12"))
+    );
+}
+
+#[test]
+fn a_roof_is_taped_round_side_by_side() {
+    let scene = Scene::new();
+    let (mut hand, _, _) = at_the_roof(&scene);
+    // An L: the misclosure of half an inch is shared out.
+    let sides = "40 ft L\n16 ft L\n20 ft R\n12 ft L\n20 ft L\n28' 0 1/2\" L";
+    hand.send(
+        &form(&hand, "roof-sides"),
+        &[("sides", sides), ("pitch", "6/12")],
+    );
+    let roof = hand.roof();
+    assert_eq!(roof.planes.len(), 6);
+    let valley = hand.text("line-valley");
+    assert!(roof.lines.iter().any(|line| line.title == valley));
+}
+
+#[test]
+fn slopes_are_typed_in_one_by_one() {
+    let scene = Scene::new();
+    let (mut hand, _, _) = at_the_roof(&scene);
+    for side in ["side-front", "side-rear"] {
+        let side = hand.text(side);
+        hand.send(
+            &form(&hand, "roof-plane-add"),
+            &[
+                ("side", &side),
+                ("pitch", "4/12"),
+                ("eave", "30 ft"),
+                ("high", "30 ft"),
+                ("up", "15 ft"),
+            ],
+        );
+    }
+    assert_eq!(hand.roof().planes.len(), 2);
+    assert!(hand.roof().planes[0].says.contains("450 "));
+}
+
+#[test]
+fn what_gives_no_roof_is_refused_and_the_roof_before_it_stands() {
+    let scene = Scene::new();
+    let (mut hand, property, structure) = at_the_roof(&scene);
+    hand.send(
+        &form(&hand, "roof-box"),
+        &[("across", "40 ft"), ("deep", "28 ft"), ("pitch", "6/12")],
+    );
+    let before = scene::ink_of(hand.screens.book(), property);
+    for (key, field, text) in [
+        ("roof-sides", "sides", "40 ft L\n10 ft"),
+        ("roof-sides", "sides", "40 ft L\n10 ft L"),
+        ("roof-file", "file", "{}"),
+        ("roof-file", "file", "not a file"),
+    ] {
+        let form = form(&hand, key).form;
+        let values = vec![
+            (field.to_owned(), text.to_owned()),
+            ("pitch".to_owned(), "6/12".to_owned()),
+        ];
+        let refused = hand.try_act(&Action::Submit { form, values });
+        assert!(refused.is_err(), "{key}: {text}");
+    }
+    assert_eq!(scene::ink_of(hand.screens.book(), property), before);
+    assert_eq!(hand.at, Place::Roof { structure });
+}
+
+#[test]
+fn the_plan_is_handed_over_in_open_formats() {
+    let scene = Scene::new();
+    let (mut hand, _, structure) = at_the_roof(&scene);
+    hand.send(
+        &form(&hand, "roof-box"),
+        &[("across", "40 ft"), ("deep", "28 ft"), ("pitch", "6/12")],
+    );
+    for (file, begins) in [
+        (PlanFile::Svg, "<svg"),
+        (PlanFile::Dxf, "0\n"),
+        (PlanFile::Geojson, "{"),
+        (PlanFile::PlanesCsv, ""),
+        (PlanFile::LinesCsv, ""),
+    ] {
+        let text = hand
+            .screens
+            .plan_file(structure, file)
+            .expect("the plan is there");
+        assert!(
+            text.trim_start().starts_with(begins),
+            "{file:?}: {text:.60}"
+        );
+        assert!(text.len() > 100, "{file:?}");
+    }
+}
+
+#[test]
+fn a_slope_takes_the_pitch_of_several_readings() {
+    let scene = Scene::new();
+    let (mut hand, property, _) = at_the_roof(&scene);
+    hand.send(
+        &form(&hand, "roof-slope-pitch"),
+        &[("readings", "26.4, 26.7, 26.6, 61")],
+    );
+    let history = scene::history(hand.screens.book(), property);
+    let pitch = history.slopes[0].pitch.expect("a pitch was read");
+    assert!((pitch.value.in_twelfths() - 6.0).abs() < 0.02);
+}
+
+#[test]
+fn the_demo_s_leak_is_traced_to_the_cheek_that_failed() {
+    let scene = Scene::new();
+    let demo = scene::main_story_alone();
+    let (book, call) = scene.all_of(&demo);
+    let mut hand = Hand::new(screens::Screens::of(book), fixtures::TODAY);
+    let history = scene::history(hand.screens.book(), call.property);
+    let structure = house(&history);
+    hand.at = Place::Leak {
+        structure,
+        stain: None,
+    };
+    let ask = hand.leak().ask;
+    let driven = hand.text("wet-when-driven-rain");
+    let street = hand.text("wind-street");
+    hand.send(
+        &ask,
+        &[
+            ("x", "16 ft"),
+            ("y", "5 ft"),
+            ("when", &driven),
+            ("wind", &street),
+        ],
+    );
+    let suspects = hand.leak().suspects;
+    let first = &suspects[0];
+    assert!(first.row.title.contains("left cheek"), "{suspects:?}");
+    assert!(!first.why.is_empty());
+}
