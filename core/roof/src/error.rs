@@ -12,8 +12,24 @@ pub enum PlaceUnit {
     Feet,
     /// Metres.
     Metres,
+    /// Inches.
+    Inches,
+    /// Millimetres.
+    Millimetres,
     /// Degrees of longitude and latitude.
     Degrees,
+}
+
+impl PlaceUnit {
+    fn metres(self) -> Option<f64> {
+        match self {
+            Self::Feet => Some(0.3048),
+            Self::Metres => Some(1.0),
+            Self::Inches => Some(0.0254),
+            Self::Millimetres => Some(0.001),
+            Self::Degrees => None,
+        }
+    }
 }
 
 /// A place on plan, in the numbers of whoever gave it.
@@ -37,16 +53,16 @@ impl At {
         }
     }
 
-    /// The same in metres.
+    /// The same in another unit of length; degrees stay what they are.
     #[must_use]
-    pub fn in_metres(self) -> Self {
-        match self.unit {
-            PlaceUnit::Feet => Self {
-                x: self.x * 0.3048,
-                y: self.y * 0.3048,
-                unit: PlaceUnit::Metres,
+    pub fn written_in(self, unit: PlaceUnit) -> Self {
+        match (self.unit.metres(), unit.metres()) {
+            (Some(from), Some(to)) => Self {
+                x: self.x * from / to,
+                y: self.y * from / to,
+                unit,
             },
-            PlaceUnit::Metres | PlaceUnit::Degrees => self,
+            _ => self,
         }
     }
 }
@@ -56,11 +72,16 @@ impl fmt::Display for At {
         let places = match self.unit {
             PlaceUnit::Feet => 2,
             PlaceUnit::Metres => 3,
+            PlaceUnit::Inches => 1,
+            PlaceUnit::Millimetres => 0,
             PlaceUnit::Degrees => 7,
         };
         let short = |number: f64| {
             let text = format!("{number:.places$}");
-            let text = text.trim_end_matches('0').trim_end_matches('.').to_owned();
+            let text = match text.contains('.') {
+                true => text.trim_end_matches('0').trim_end_matches('.').to_owned(),
+                false => text,
+            };
             if text == "-0" { "0".to_owned() } else { text }
         };
         write!(f, "({}, {})", short(self.x), short(self.y))
@@ -136,9 +157,16 @@ pub enum FileFault {
     /// It is missing here.
     Missing(String),
     /// It is not known here.
-    Unknown(String),
+    Unknown {
+        /// What stands there.
+        name: String,
+        /// What may stand there.
+        known: String,
+    },
     /// No such unit.
     Unit(String),
+    /// The unit is missing.
+    NoUnit,
     /// It is no pitch.
     Pitch(String),
     /// It is no length.
@@ -147,8 +175,10 @@ pub enum FileFault {
     Kind(String),
     /// No pitch is given here and none for all.
     NoPitch,
-    /// Not exactly one of `rings`, `bodies`, `legs` and `planes` is there.
+    /// Not exactly one of `outline`, `rings`, `bodies`, `legs` and `planes` is there.
     OneOf,
+    /// No outline is in it.
+    Nothing,
 }
 
 /// What is wanted at a place in a file.
@@ -168,6 +198,10 @@ pub enum Wanted {
     Degrees,
     /// As many as there are edges, for each ring.
     AsManyAsEdges,
+    /// A corner: two lengths.
+    Corner,
+    /// What two sloping edges are.
+    TwoSides,
 }
 
 impl Wanted {
@@ -180,6 +214,8 @@ impl Wanted {
             Self::Position => "outline-wants-position",
             Self::Degrees => "outline-wants-degrees",
             Self::AsManyAsEdges => "outline-wants-as-many",
+            Self::Corner => "outline-wants-corner",
+            Self::TwoSides => "outline-wants-two-sides",
         }
     }
 }
@@ -192,13 +228,17 @@ impl FileFault {
                 .with("column", column.to_string()),
             Self::Wants(wanted) => Said::new(wanted.key()),
             Self::Missing(name) => Said::new("outline-missing").with("name", name.as_str()),
-            Self::Unknown(name) => Said::new("outline-unknown").with("name", name.as_str()),
+            Self::Unknown { name, known } => Said::new("outline-unknown")
+                .with("name", name.as_str())
+                .with("known", known.as_str()),
             Self::Unit(text) => Said::new("outline-unit").with("text", text.as_str()),
             Self::Pitch(text) => Said::new("outline-pitch").with("text", text.as_str()),
             Self::Length(text) => Said::new("outline-length").with("text", text.as_str()),
             Self::Kind(text) => Said::new("outline-kind").with("text", text.as_str()),
+            Self::NoUnit => Said::new("outline-no-unit"),
             Self::NoPitch => Said::new("outline-no-pitch"),
             Self::OneOf => Said::new("outline-one-of"),
+            Self::Nothing => Said::new("outline-file-empty"),
         }
     }
 }
@@ -315,6 +355,12 @@ pub enum ShapeError {
         /// Its greater extent.
         across: Length,
     },
+    /// Several outlines lie too far from each other to be one property's.
+    #[error("the outlines are {} m across together", .across.in_metres())]
+    TooFarApart {
+        /// The greater extent of all together.
+        across: Length,
+    },
     /// No house is so small.
     #[error("the outline is {} m across", .across.in_metres())]
     TooSmall {
@@ -337,6 +383,8 @@ pub enum ShapeError {
         length: Length,
         /// As a share of the way round.
         share: f64,
+        /// Which way leads back, in degrees to the left of the first side; to the right where negative.
+        back: f64,
     },
     /// A number typed for a leg or plane is no measure of one.
     #[error("number {0} is no measure")]
@@ -395,14 +443,20 @@ impl ShapeError {
                 at_edges("outline-overhangs-meet", *one, *other, *at)
             }
             Self::TooLarge { across } => across_says("outline-too-large", *across),
+            Self::TooFarApart { across } => across_says("outline-too-far-apart", *across),
             Self::TooSmall { across } => across_says("outline-too-small", *across),
             Self::NeverCloses(edges) => never_closes(edges),
             Self::NotRound { degrees } => {
                 Said::new("outline-not-round").with("degrees", format!("{degrees:.1}"))
             }
-            Self::EndsFarOff { length, share } => Said::new("outline-ends-far-off")
+            Self::EndsFarOff {
+                length,
+                share,
+                back,
+            } => Said::new("outline-ends-far-off")
                 .with("length", *length)
-                .with("percent", format!("{:.0}", share * 100.0)),
+                .with("percent", format!("{:.0}", share * 100.0))
+                .with("way", way(*back)),
             Self::NoMeasure(number) => {
                 Said::new("outline-no-measure").with("number", (number + 1).to_string())
             }
@@ -430,6 +484,16 @@ fn across_says(key: &str, across: Length) -> Said {
     Said::new(key)
         .with("across", across)
         .with("metres", format!("{:.3}", across.in_metres()))
+}
+
+/// A direction from the first side, in words.
+fn way(degrees: f64) -> Said {
+    let key = match degrees {
+        left if left > 0.5 => "outline-way-left",
+        right if right < -0.5 => "outline-way-right",
+        _ => "outline-way-along",
+    };
+    Said::new(key).with("degrees", format!("{:.0}", degrees.abs()))
 }
 
 fn never_closes(edges: &[EdgeAt]) -> Said {

@@ -4,8 +4,9 @@
 //! by the terms up to the second order: `x = N·cos φ·Δλ·(1 − tan φ·Δφ)`, `y = M·Δφ + ½·N·sin φ·cos φ·Δλ²`, with `M` and `N` the radii of
 //! curvature at the latitude `φ` of the middle. Within 500 m of it, up to 70° of latitude, lengths are true to one part in a million.
 //!
-//! A feature's properties may say more: `pitch` (`"6/12"`), `overhang` and `raised` (`"16 in"`), `of` (`"roof"` or `"walls"`), and `edges`, a list for each
-//! ring with one entry for each edge: `"hip"`, `"gable"`, `"wall"`, or `{"is": "hip", "pitch": "8/12", "overhang": "1 ft"}`.
+//! A feature's properties may say more: `pitch` (`"6/12"`), `overhang` and `raised` (`"16 in"`), `of` (`"roof"` or `"walls"`), and `edges`, one entry for
+//! each side of the outline in the order of its positions: `"hip"`, `"gable"`, `"wall"`, or `{"is": "hip", "pitch": "8/12", "overhang": "1 ft"}`; where
+//! holes have any, a list of such lists, one for each ring.
 
 use crate::error::{At as Place, FileFault, PlaceUnit, RingAt, ShapeError, Wanted};
 use crate::json::{At, parse};
@@ -27,6 +28,9 @@ pub struct Defaults {
 const AXIS: f64 = 6_378_137.0;
 const ECCENTRICITY_SQUARED: f64 = 0.006_694_379_990_14;
 
+/// The longest side of the box round all outlines, in metres: no property has buildings farther apart, and the plane is true no farther.
+const FARTHEST: f64 = 1000.0;
+
 /// A polygon in longitude and latitude, and the properties that go with it.
 struct Footprint<'a> {
     rings: Vec<Vec<(f64, f64)>>,
@@ -43,12 +47,17 @@ pub fn read(text: &str, defaults: &Defaults) -> Result<Drawn, ShapeError> {
     let mut footprints = Vec::new();
     gather(&At::root(&value), None, &mut footprints)?;
     if footprints.is_empty() {
-        return Err(ShapeError::Nothing);
+        return Err(At::root(&value).fault(FileFault::Nothing));
     }
     for (body, footprint) in footprints.iter_mut().enumerate() {
         opened(body, &mut footprint.rings)?;
     }
     let map = Map::around(&mut footprints);
+    if footprints.len() > 1 && map.size > FARTHEST {
+        return Err(ShapeError::TooFarApart {
+            across: Length::from_metres(map.size),
+        });
+    }
     let bodies = footprints
         .iter()
         .map(|footprint| body(footprint, &map, defaults))
@@ -192,7 +201,12 @@ fn edge((x, y): (f64, f64)) -> SketchEdge {
 /// Puts in what the properties say of each edge.
 fn tell_edges(told: &At, rings: &mut [Vec<SketchEdge>]) -> Result<(), ShapeError> {
     let as_many = |at: &At| at.fault(FileFault::Wants(Wanted::AsManyAsEdges));
-    let lists = told.items()?;
+    let told_of = told.items()?;
+    let lists = if told_of.first().is_some_and(At::is_list) {
+        told_of
+    } else {
+        vec![told.clone()]
+    };
     if lists.len() > rings.len() {
         return Err(as_many(told));
     }
@@ -229,6 +243,8 @@ struct Map {
     /// Radii of curvature there: along the meridian, and across it.
     along: f64,
     across: f64,
+    /// The longer side of the box round the outlines, in metres.
+    size: f64,
 }
 
 impl Map {
@@ -239,8 +255,7 @@ impl Map {
             .flat_map(|footprint| footprint.rings.iter_mut().flatten());
         let mut bounds: Option<[f64; 4]> = None;
         for place in &mut places {
-            let [west, east, south, north] =
-                bounds.unwrap_or([place.0, place.0, place.1, place.1]);
+            let [west, east, south, north] = bounds.unwrap_or([place.0, place.0, place.1, place.1]);
             if place.0 - west > 180.0 {
                 place.0 -= 360.0;
             } else if west - place.0 > 180.0 {
@@ -254,7 +269,10 @@ impl Map {
             ]);
         }
         let [west, east, south, north] = bounds.unwrap_or_default();
-        Self::at(f64::midpoint(west, east), f64::midpoint(south, north))
+        let mut map = Self::at(f64::midpoint(west, east), f64::midpoint(south, north));
+        let width = map.across * map.latitude.to_radians().cos() * (east - west).to_radians();
+        map.size = width.max(map.along * (north - south).to_radians());
+        map
     }
 
     fn at(longitude: f64, latitude: f64) -> Self {
@@ -265,6 +283,7 @@ impl Map {
             latitude,
             along: AXIS * (1.0 - ECCENTRICITY_SQUARED) / flat.powf(1.5),
             across: AXIS / flat.sqrt(),
+            size: 0.0,
         }
     }
 
@@ -281,7 +300,7 @@ impl Map {
 
     /// A place in degrees, near enough to find it.
     fn back(&self, place: Place) -> Place {
-        let place = place.in_metres();
+        let place = place.written_in(PlaceUnit::Metres);
         let (sin, cos) = self.latitude.to_radians().sin_cos();
         let mut east = place.x / (self.across * cos);
         let mut north = place.y / self.along;

@@ -11,14 +11,16 @@ pub(crate) struct At<'a> {
     path: String,
 }
 
-/// A text as JSON.
+/// A text as JSON. The mark that some editors begin a file with is passed over.
 pub(crate) fn parse(text: &str) -> Result<Value, ShapeError> {
-    serde_json::from_str(text).map_err(|error| ShapeError::File {
-        path: String::new(),
-        fault: FileFault::NoJson {
-            line: error.line(),
-            column: error.column(),
-        },
+    serde_json::from_str(text.strip_prefix('\u{feff}').unwrap_or(text)).map_err(|error| {
+        ShapeError::File {
+            path: String::new(),
+            fault: FileFault::NoJson {
+                line: error.line(),
+                column: error.column(),
+            },
+        }
     })
 }
 
@@ -44,7 +46,9 @@ impl<'a> At<'a> {
     }
 
     fn object(&self) -> Result<&'a Map<String, Value>, ShapeError> {
-        self.value.as_object().ok_or_else(|| self.wants(Wanted::Object))
+        self.value
+            .as_object()
+            .ok_or_else(|| self.wants(Wanted::Object))
     }
 
     /// A member that need not be there; null is as good as nothing.
@@ -68,13 +72,33 @@ impl<'a> At<'a> {
 
     /// That no member is there but these.
     pub(crate) fn only(&self, known: &[&str]) -> Result<(), ShapeError> {
-        let unknown = self.object()?.keys().find(|key| !known.contains(&key.as_str()));
-        unknown.map_or(Ok(()), |key| Err(self.fault(FileFault::Unknown(key.clone()))))
+        let unknown = self
+            .object()?
+            .keys()
+            .find(|key| !known.contains(&key.as_str()));
+        unknown.map_or(Ok(()), |key| {
+            let known: Vec<&str> = known
+                .iter()
+                .filter(|key| !key.starts_with('$'))
+                .copied()
+                .collect();
+            Err(self.unknown(key, &known))
+        })
+    }
+
+    fn unknown(&self, name: &str, known: &[&str]) -> ShapeError {
+        self.fault(FileFault::Unknown {
+            name: name.to_owned(),
+            known: known.join(", "),
+        })
     }
 
     /// The items of a list.
     pub(crate) fn items(&self) -> Result<Vec<Self>, ShapeError> {
-        let items = self.value.as_array().ok_or_else(|| self.wants(Wanted::List))?;
+        let items = self
+            .value
+            .as_array()
+            .ok_or_else(|| self.wants(Wanted::List))?;
         Ok(items
             .iter()
             .enumerate()
@@ -93,6 +117,10 @@ impl<'a> At<'a> {
         self.value.is_string()
     }
 
+    pub(crate) fn is_list(&self) -> bool {
+        self.value.is_array()
+    }
+
     /// A number. JSON has none that is not finite, but one may be too large to be read as such.
     pub(crate) fn number(&self) -> Result<f64, ShapeError> {
         self.value
@@ -108,7 +136,10 @@ impl<'a> At<'a> {
             .iter()
             .find(|(word, _)| *word == text)
             .map(|(_, meant)| *meant)
-            .ok_or_else(|| self.fault(FileFault::Unknown(text.to_owned())))
+            .ok_or_else(|| {
+                let known: Vec<&str> = words.iter().map(|(word, _)| *word).collect();
+                self.unknown(text, &known)
+            })
     }
 
     /// A pitch as people write it.
@@ -118,10 +149,15 @@ impl<'a> At<'a> {
             .map_err(|_| self.fault(FileFault::Pitch(text.to_owned())))
     }
 
-    /// A length as people write it.
+    /// A length as people write it; less than nothing after a minus.
     pub(crate) fn length(&self) -> Result<Length, ShapeError> {
         let text = self.text()?;
-        text.parse()
+        let (size, sign) = match text.trim_start().strip_prefix(['-', '−']) {
+            Some(size) => (size, -1),
+            None => (text, 1),
+        };
+        size.parse::<Length>()
+            .map(|length| Length::of_nanometres(sign * length.nanometres()))
             .map_err(|_| self.fault(FileFault::Length(text.to_owned())))
     }
 }

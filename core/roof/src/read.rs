@@ -20,6 +20,6 @@ pub fn read_outline(
     if is_geojson {
         geojson::read(text, &Defaults { pitch, overhang })
     } else {
-        outline_file::read_with(text, pitch, overhang)
+        outline_file::read(text, pitch, overhang)
     }
 }

@@ -2,8 +2,8 @@
 //!
 //! Each side and each turn is an observation; three conditions hold: the turns make one round, and the sides lead back to where they began. The least
 //! changes that meet them, each weighed by how exact it is, are found by the method of condition equations, repeated until nothing
-//! changes (C. D. Ghilani, "Adjustment Computations"). A turn that is a multiple of 45° is taken as built so and stays, unless the turns don't make
-//! a round: what they lack is then shared out first.
+//! changes (C. D. Ghilani, "Adjustment Computations"). A length is as exact as a share of itself, by how it was got; a turn is exact to [`TURN`]. A turn
+//! that is a multiple of 45° is taken as built so and stays, unless the turns don't make a round: what they lack is then shared out first.
 
 use crate::error::ShapeError;
 use trade::sketch::Leg;
@@ -15,10 +15,16 @@ const TURN: f64 = 2.0;
 const BUILT: f64 = 0.01;
 /// How far the turns may be from a round, in degrees.
 const ROUND: f64 = 15.0;
-/// How far the sides may end from where they began, as a share of the way round.
-const FAR_OFF: f64 = 0.2;
-/// Rounds of the adjustment.
-const ROUNDS: usize = 20;
+/// How far the sides may end from where they began, as a share of the way round. Common practice, no source: beyond it a side is missing.
+const FAR_OFF: f64 = 0.1;
+/// The longest side in metres: no house has one.
+const LONGEST: f64 = 1000.0;
+/// Rounds of the adjustment, at most.
+const ROUNDS: usize = 50;
+/// In metres and radians: nothing.
+const NOTHING: f64 = 1e-12;
+/// In metres: what closes.
+const CLOSES: f64 = 1e-9;
 
 /// How far the measures were from closing.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -38,14 +44,18 @@ pub struct Misclosure {
 pub struct Closed {
     /// Where each side begins: to the right and away from the street. The first begins at nothing.
     pub corners: Vec<(Length, Length)>,
+    /// The sides as they were adjusted.
+    pub lengths: Vec<Length>,
+    /// The turns as they were adjusted, in degrees.
+    pub turns: Vec<f64>,
     /// How far the measures were from closing.
     pub misclosure: Misclosure,
 }
 
-/// Closes an outline.
+/// Closes an outline whose lengths were got in one way.
 ///
 /// # Errors
-/// Where a side has no length, the turns make no round, or the end lies too far off.
+/// Where there are fewer than three sides, one has no length or none that a house has, the turns make no round, or the end lies too far off.
 pub fn close(legs: &[Leg], got: Got) -> Result<Closed, ShapeError> {
     let mut traverse = Traverse::of(legs, got)?;
     let turned: f64 = traverse.turns.iter().sum::<f64>().to_degrees();
@@ -54,20 +64,42 @@ pub fn close(legs: &[Leg], got: Got) -> Result<Closed, ShapeError> {
         return Err(ShapeError::NotRound { degrees: turned });
     }
     let misclosure = traverse.misclosure(round - turned);
+    let far_off = || ShapeError::EndsFarOff {
+        length: misclosure.length,
+        share: misclosure.share,
+        back: turned_half(misclosure.direction),
+    };
     if misclosure.share > FAR_OFF {
-        return Err(ShapeError::EndsFarOff {
-            length: misclosure.length,
-            share: misclosure.share,
-        });
+        return Err(far_off());
     }
     traverse.make_round(round.to_radians());
-    for _ in 0..ROUNDS {
-        traverse.adjust(round.to_radians());
+    traverse.adjust(round.to_radians());
+    if !traverse.closes() {
+        return Err(far_off());
     }
     Ok(Closed {
         corners: traverse.corners(),
+        lengths: traverse
+            .lengths
+            .iter()
+            .map(|&length| Length::from_metres(length))
+            .collect(),
+        turns: traverse
+            .turns
+            .iter()
+            .map(|turn| turn.to_degrees())
+            .collect(),
         misclosure,
     })
+}
+
+/// The opposite direction, in degrees between -180 and 180.
+fn turned_half(direction: f64) -> f64 {
+    if direction > 0.0 {
+        direction - 180.0
+    } else {
+        direction + 180.0
+    }
 }
 
 /// Sides and turns, with how exact each is.
@@ -89,7 +121,10 @@ impl Traverse {
             });
         }
         let wrong = legs.iter().position(|leg| {
-            leg.length <= Length::ZERO || !leg.turn.is_finite() || leg.turn.abs() >= 180.0
+            leg.length <= Length::ZERO
+                || leg.length.in_metres() > LONGEST
+                || !leg.turn.is_finite()
+                || leg.turn.abs() >= 180.0
         });
         if let Some(wrong) = wrong {
             return Err(ShapeError::NoMeasure(wrong));
@@ -158,20 +193,40 @@ impl Traverse {
         }
     }
 
-    /// One round of the adjustment. The conditions are: end x, end y, sum of the turns.
+    /// Whether the sides lead back to where they began, none of them backwards.
+    fn closes(&self) -> bool {
+        let (x, y) = self.end();
+        x.hypot(y) <= CLOSES && self.lengths.iter().all(|&length| length > 0.0)
+    }
+
+    /// The least changes of what was measured that meet the conditions, by rounds from one place to the next until nothing changes.
     fn adjust(&mut self, round: f64) {
+        let measured = (self.lengths.clone(), self.turns.clone());
+        for _ in 0..ROUNDS {
+            if self.one_round(round, &measured.0, &measured.1) <= NOTHING {
+                break;
+            }
+        }
+    }
+
+    /// One round: the least changes from what was measured by the conditions as they run here. The conditions are: end x, end y, sum of the turns. Gives
+    /// the greatest step that was taken.
+    fn one_round(&mut self, round: f64, lengths: &[f64], turns: &[f64]) -> f64 {
         let directions = self.directions();
         let (x, y) = self.end();
-        let off = [-x, -y, round - self.turns.iter().sum::<f64>()];
         let by_length: Vec<[f64; 3]> = directions.iter().map(|&(dx, dy)| [dx, dy, 0.0]).collect();
         let by_turn = self.effects_of_turns(&directions);
         let mut normal = [[0.0; 3]; 3];
-        for (rows, variances) in [
-            (&by_length, &self.length_variances),
-            (&by_turn, &self.turn_variances),
+        let mut off = [-x, -y, round - self.turns.iter().sum::<f64>()];
+        for (rows, variances, here, measured) in [
+            (&by_length, &self.length_variances, &self.lengths, lengths),
+            (&by_turn, &self.turn_variances, &self.turns, turns),
         ] {
-            for (row, variance) in rows.iter().zip(variances) {
+            for (((row, variance), here), measured) in
+                rows.iter().zip(variances).zip(here).zip(measured)
+            {
                 for i in 0..3 {
+                    off[i] += row[i] * (here - measured);
                     for j in 0..3 {
                         normal[i][j] += row[i] * row[j] * variance;
                     }
@@ -181,22 +236,31 @@ impl Traverse {
         // No turn can give way: that condition is met already.
         if normal[2][2] == 0.0 {
             normal[2][2] = 1.0;
+            off[2] = 0.0;
         }
         let Some(factors) = solved(normal, off) else {
-            return;
+            return 0.0;
         };
-        let change = |row: &[f64; 3], variance: f64| {
-            variance * row.iter().zip(factors).map(|(a, k)| a * k).sum::<f64>()
+        let step = |here: &mut f64, measured: f64, row: &[f64; 3], variance: f64| {
+            let change: f64 = row.iter().zip(factors).map(|(a, k)| a * k).sum();
+            let there = measured + variance * change;
+            let step = (there - *here).abs();
+            *here = there;
+            step
         };
-        for ((length, row), variance) in
-            self.lengths.iter_mut().zip(&by_length).zip(&self.length_variances)
-        {
-            *length += change(row, *variance);
+        let mut greatest = 0.0_f64;
+        for (at, here) in self.lengths.iter_mut().enumerate() {
+            greatest = greatest.max(step(
+                here,
+                lengths[at],
+                &by_length[at],
+                self.length_variances[at],
+            ));
         }
-        for ((turn, row), variance) in self.turns.iter_mut().zip(&by_turn).zip(&self.turn_variances)
-        {
-            *turn += change(row, *variance);
+        for (at, here) in self.turns.iter_mut().enumerate() {
+            greatest = greatest.max(step(here, turns[at], &by_turn[at], self.turn_variances[at]));
         }
+        greatest
     }
 
     /// How the end moves with each turn: it swings round the corner where the turn is made.
@@ -259,4 +323,38 @@ fn solved(m: [[f64; 3]; 3], right: [f64; 3]) -> Option<[f64; 3]> {
         det(other) / whole
     };
     (whole.abs() > 0.0).then(|| [replaced(0), replaced(1), replaced(2)])
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+    use trade::sketch::EdgeIs;
+
+    fn leg(metres: f64, turn: f64) -> Leg {
+        Leg {
+            length: Length::from_metres(metres),
+            turn,
+            is: EdgeIs::default(),
+            pitch: None,
+            overhang: None,
+            slope: None,
+        }
+    }
+
+    proptest! {
+        #[test]
+        fn what_was_closed_ends_where_it_began(sides in prop::collection::vec((3.0..15.0_f64, -2.0..2.0_f64), 3..12)) {
+            #[allow(clippy::cast_precision_loss)]
+            let even = 360.0 / sides.len() as f64;
+            let legs: Vec<Leg> = sides.iter().map(|&(metres, off)| leg(metres, even + off)).collect();
+            let mut traverse = Traverse::of(&legs, Got::Paced).unwrap();
+            let round = 360.0_f64.to_radians();
+            traverse.make_round(round);
+            traverse.adjust(round);
+            let (x, y) = traverse.end();
+            prop_assert!(x.hypot(y) < 1e-9, "{x} {y}");
+            prop_assert!((traverse.turns.iter().sum::<f64>() - round).abs() < 1e-9);
+        }
+    }
 }
