@@ -6,7 +6,7 @@ use super::{Arc, Carried, Face, NeverCloses, Side, Skeleton};
 use std::collections::BTreeMap;
 
 /// Nodes nearer to each other than this, in units of the grid, are one.
-const ONE_PLACE: f64 = 1.0;
+const ONE_PLACE: f64 = 1.0 / 16.0;
 
 /// The skeleton from what the wavefront left behind.
 pub(super) fn gather(carried: &Carried, traced: Traced) -> Result<Skeleton, NeverCloses> {
