@@ -17,12 +17,14 @@ SAME, CHOSEN, OVERLAP, DIFFERENT = "same", "chosen", "theirs overlap", "differen
 def judged(outline: Outline, answer: compared.Ours | None) -> str:
     """What the comparison comes to."""
     other = compared.theirs(outline)
-    if answer is None or other is None:
-        return SAME if answer is other else DIFFERENT
-    if compared.difference(outline, answer, other) < compared.ROUNDED:
+    if answer is None:
+        return SAME if other is None else DIFFERENT
+    if other is not None and compared.difference(outline, answer, other) < compared.ROUNDED:
         return SAME
     if answer.choices:
         return CHOSEN
+    if other is None:
+        return DIFFERENT
     if compared.covered(other) > 1.001 * outline.area:
         return OVERLAP
     return DIFFERENT
