@@ -54,6 +54,7 @@ pub fn compose(
         visit,
         threads: &judged.threads,
         verdicts: &judged.verdicts,
+        roofs: &[],
         catalogue: Catalogue::standard(),
         language,
         on: moment.today,

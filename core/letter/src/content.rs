@@ -4,6 +4,7 @@ use crate::ladder::Ladder;
 use crate::plain::Plain;
 use jiff::civil::Date;
 use serde::Serialize;
+use trade::drawing::Drawing;
 use trade::ids::PhotoId;
 use trade::words::Language;
 
@@ -28,6 +29,8 @@ pub struct Content {
     pub about: Vec<Plain>,
     /// Page one: what an owner asks.
     pub answers: Vec<Answer>,
+    /// What is offered at what price until when, a line for each offer: for the short text.
+    pub offered: Vec<Plain>,
     /// What follows, in order.
     pub sections: Vec<Section>,
     /// What stands at the foot of every page, beside the page's number.
@@ -91,6 +94,9 @@ pub struct Line {
     pub lead: Option<Plain>,
     /// What it says.
     pub says: Plain,
+    /// Set bold after it: what it costs, and until when that holds.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub price: Option<Plain>,
 }
 
 /// A part of the letter after page one.
@@ -112,10 +118,14 @@ pub enum SectionIs {
     Cautions,
     /// What changed since the last look.
     Changes,
+    /// The roof on plan, its measures, and what a new covering takes.
+    Plan,
     /// What was found, part by part.
     Findings,
     /// Why we advise what we advise.
     Why,
+    /// What is offered, at what price.
+    Offer,
     /// What we don't sell, and why.
     Refused,
     /// The look that could change it.
@@ -145,6 +155,12 @@ pub enum Block {
         /// The lines.
         lines: Vec<Line>,
     },
+    /// A drawing.
+    Drawing(Drawn),
+    /// Rows under a head.
+    Table(Table),
+    /// A course that is offered.
+    Offered(Offered),
     /// What became of one part.
     Change(Change),
     /// What was found on one part.
@@ -178,6 +194,63 @@ pub enum Block {
         /// Its paragraphs.
         paragraphs: Vec<Plain>,
     },
+}
+
+/// A drawing and what it shows.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Drawn {
+    /// The drawing.
+    pub drawing: Drawing,
+    /// What it is called.
+    pub title: Plain,
+    /// What a person hears who cannot see it.
+    pub alt: Plain,
+}
+
+/// Rows under a head.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Table {
+    /// What stands over each column, the first that of the names.
+    pub head: Vec<Plain>,
+    /// The rows.
+    pub rows: Vec<Row>,
+}
+
+/// One row of a table.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Row {
+    /// What the row is of.
+    pub name: Plain,
+    /// What more there is to say of it, under its name.
+    pub note: Option<Plain>,
+    /// What stands under the further columns.
+    pub cells: Vec<Plain>,
+}
+
+/// A course that is offered. What it costs the firm is no business of a letter.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Offered {
+    /// When and what.
+    pub course: Plain,
+    /// What the owner pays; `None` where that is not known.
+    pub price: Option<Plain>,
+    /// Why there is no price.
+    pub unpriced: Vec<Plain>,
+    /// What must be said beside the price: against advice and why all the same, the smallest charge, the tax.
+    pub beside: Vec<Plain>,
+    /// What speaks against it, where it is offered against advice.
+    pub against: Vec<ReasonLine>,
+    /// What it includes, leaves out, leaves unsolved and costs over the years, each under its word.
+    pub told: Vec<Told>,
+}
+
+/// Lines under a word.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Told {
+    /// The word.
+    pub lead: Plain,
+    /// The lines.
+    pub lines: Vec<Plain>,
 }
 
 /// A ladder and its word: never the one without the other.
@@ -304,6 +377,8 @@ pub struct Labels {
     pub no_picture: Plain,
     /// Where characters were left out that the printed letter has no letters for.
     pub unprintable: Plain,
+    /// Before what speaks against a course that is offered all the same.
+    pub against: Plain,
     /// Ends the short text.
     pub short_end: Plain,
 }

@@ -1,6 +1,7 @@
 //! The letter as one web page that needs nothing else: style, fonts and pictures are inside, and there is no script.
 
 mod blocks;
+mod roof;
 mod style;
 
 use crate::Pictures;
@@ -78,5 +79,9 @@ fn foot(content: &Content) -> Markup {
 
 /// A line with what leads it.
 fn led(line: &Line) -> Markup {
-    page! { @if let Some(lead) = &line.lead { strong { (lead) } " " } (line.says) }
+    page! {
+        @if let Some(lead) = &line.lead { strong { (lead) } " " }
+        (line.says)
+        @if let Some(price) = &line.price { " " strong.price { (price) } }
+    }
 }

@@ -12,12 +12,14 @@ pub mod ladder;
 mod pdf;
 mod picture;
 pub mod plain;
+mod roofed;
 mod text;
 
 pub use compose::compose;
 pub use content::Content;
 pub use html::html;
 pub use pdf::pdf;
+pub use roofed::{Planned, Roofed};
 pub use text::{LONGEST, text};
 
 use jiff::civil::Date;
@@ -45,6 +47,8 @@ pub struct Material<'a> {
     pub threads: &'a [Thread],
     /// What to do with each structure.
     pub verdicts: &'a [Verdict],
+    /// What was measured, counted and offered of each structure.
+    pub roofs: &'a [Roofed<'a>],
     /// Kinds of part, defects and remedies.
     pub catalogue: &'a Catalogue,
     /// The language to write in.

@@ -11,11 +11,20 @@ const TOLD: [(Asks, usize); 4] = [
     (Asks::Wrong, 140),
     (Asks::NotSeen, 95),
 ];
+/// The same where something is offered: that stands after the advice.
+const TOLD_WITH_OFFER: [(Asks, usize); 4] = [
+    (Asks::Advice, 300),
+    (Asks::Leaking, 120),
+    (Asks::Wrong, 100),
+    (Asks::NotSeen, 74),
+];
+/// The most characters that what is offered may take.
+const OFFERED: usize = 150;
 const HEAD: usize = 90;
 const END: usize = 60;
 const CUT: &str = "…";
 
-/// The letter in short: what it is about, what is advised, whether it leaks, what is wrong, what was not seen.
+/// The letter in short: what it is about, what is advised and at what price until when, whether it leaks, what is wrong, what was not seen.
 ///
 /// Never longer than [`LONGEST`]. It leaves out whole lines where it can; where anything was left out, "…" stands.
 pub fn text(content: &Content) -> String {
@@ -25,17 +34,38 @@ pub fn text(content: &Content) -> String {
     );
     let end = format!("{} {}", content.labels.short_end, content.letterhead.phone);
     let mut lines = vec![clipped(&head, HEAD)];
-    let mut spare = 0;
-    for (asks, most) in TOLD {
+    let offered = offered(content);
+    let (all, mut spare) = match &offered {
+        Some(offered) => (TOLD_WITH_OFFER, OFFERED - length(offered)),
+        None => (TOLD, 0),
+    };
+    for (asks, most) in all {
         if let Some(answer) = content.answer(asks) {
             let said = told(answer, most + spare);
             // What one answer leaves, the next may take.
             spare = most + spare - length(&said);
             lines.push(said);
         }
+        if asks == Asks::Advice {
+            lines.extend(offered.clone());
+        }
     }
     lines.push(clipped(end.trim(), END));
     lines.join("\n")
+}
+
+/// What is offered, in as many whole lines as fit, the first one at least in part.
+fn offered(content: &Content) -> Option<String> {
+    let mut lines = content.offered.iter();
+    let mut said = clipped(lines.next()?.as_str(), OFFERED);
+    for line in lines {
+        let longer = format!("{said}\n{line}");
+        if length(&longer) + 2 > OFFERED {
+            return Some(clipped(&format!("{said} {CUT}"), OFFERED));
+        }
+        said = longer;
+    }
+    Some(said)
 }
 
 /// The question, and as many lines of its answer as fit, the first one at least in part.
@@ -88,9 +118,10 @@ mod tests {
 
     #[test]
     fn the_parts_together_are_never_too_long() {
+        let most = |told: [(Asks, usize); 4]| -> usize { told.iter().map(|(_, most)| most).sum() };
         let breaks = TOLD.len() + 1;
-        let told: usize = TOLD.iter().map(|(_, most)| most).sum();
-        assert!(HEAD + told + END + breaks <= LONGEST);
+        assert!(HEAD + most(TOLD) + END + breaks <= LONGEST);
+        assert!(HEAD + most(TOLD_WITH_OFFER) + OFFERED + END + breaks < LONGEST);
     }
 
     #[test]

@@ -1,7 +1,7 @@
 //! Accept or decline: a box for each step, lines to sign on, and the place for the firm's own contract and notices.
 
 use super::writer::Writer;
-use super::{first_page, led, paragraph};
+use super::{first_page, led, offer, paragraph};
 use crate::content::{Block, Line};
 use crate::plain::Plain;
 use trade::verdict::Course;
@@ -14,7 +14,12 @@ pub fn blocks(writer: &Writer) -> Vec<Block> {
     let notices = Plain::paragraphs(&firm.notices);
     let mut blocks = Vec::new();
     if contract.is_empty() {
-        blocks.push(paragraph(writer.text("letter-no-contract")));
+        let key = if writer.priced().is_empty() {
+            "letter-no-contract"
+        } else {
+            "letter-no-contract-offered"
+        };
+        blocks.push(paragraph(writer.text(key)));
     }
     blocks.push(paragraph(writer.text("letter-choose")));
     blocks.push(Block::Choices {
@@ -45,22 +50,17 @@ pub fn blocks(writer: &Writer) -> Vec<Block> {
     blocks
 }
 
-/// A box for each step that is ours to do, and one to decline.
+/// A box for each step that is ours to do, one for each course offered against advice, and one to decline.
 fn choices(writer: &Writer) -> Vec<Line> {
     let steps = writer.material.verdicts.iter().flat_map(|verdict| {
         let ours = verdict
             .steps
             .iter()
             .filter(|step| !matches!(step.course, Course::Leave | Course::Refer));
-        ours.map(move |step| {
-            let when = first_page::when_and_where(writer, verdict, step);
-            led(
-                writer.say(&when),
-                writer.say(&first_page::in_words(writer, step)),
-            )
-        })
+        ours.map(move |step| first_page::priced_step(writer, verdict, step))
     });
     let mut choices: Vec<Line> = steps.collect();
+    choices.extend(offer::against_advice(writer));
     choices.push(led(
         writer.text("letter-decline"),
         writer.text("letter-decline-says"),

@@ -4,7 +4,7 @@ use super::writer::Writer;
 use super::{first_page, led, line};
 use crate::content::{Block, Line, ReasonLine, Refused};
 use trade::answer::Answer;
-use trade::verdict::{self, Narrowed, NextLook, Reason, Verdict};
+use trade::verdict::{self, Course, Narrowed, NextLook, Reason, Verdict};
 use trade::words::Said;
 
 /// What must be said for safety, over all structures, each said once.
@@ -21,8 +21,13 @@ pub fn why(writer: &Writer) -> Vec<Block> {
     let mut blocks = Vec::new();
     for verdict in writer.material.verdicts {
         for step in &verdict.steps {
+            let when = first_page::when_and_where(
+                writer,
+                Some(verdict.structure),
+                Said::new(step.when.key()),
+            );
             let heading = Said::new("letter-why-step")
-                .with("when", first_page::when_and_where(writer, verdict, step))
+                .with("when", when)
                 .with("course", writer.small(&Said::new(step.course.key())));
             let reasons = reasons_block(writer.reasons(&step.reasons));
             let work = first_page::work_explained(writer, &step.tasks);
@@ -48,7 +53,8 @@ pub fn refused(writer: &Writer) -> Vec<Block> {
             let refused = verdict
                 .refused
                 .iter()
-                .filter(move |refused| refused.forbidden == forbidden);
+                .filter(move |refused| refused.forbidden == forbidden)
+                .filter(move |refused| is_not_sold(writer, verdict, refused));
             refused.map(move |refused| Block::Refused(refused_told(writer, verdict, refused)))
         })
     };
@@ -69,14 +75,19 @@ fn refused_told(writer: &Writer, verdict: &Verdict, refused: &verdict::Refused) 
     }
 }
 
+/// Whether a refused course is not offered all the same: if it is, it stands with its reasons among the offers.
+pub fn is_not_sold(writer: &Writer, verdict: &Verdict, refused: &verdict::Refused) -> bool {
+    !writer.is_offered_all_the_same(verdict.structure, refused.course, refused.narrowed)
+}
+
 /// What of a course is refused, by name.
 pub fn course_refused(refused: &verdict::Refused) -> Said {
-    match refused.narrowed {
-        Narrowed::Whole => Said::new(refused.course.key()),
-        narrowed => narrowed
-            .key()
-            .map_or_else(|| Said::new(refused.course.key()), Said::new),
-    }
+    course_narrowed(refused.course, refused.narrowed)
+}
+
+/// A course by name, narrowed to what of it is meant.
+pub fn course_narrowed(course: Course, narrowed: Narrowed) -> Said {
+    Said::new(narrowed.key().unwrap_or_else(|| course.key()))
 }
 
 /// The look that could change each verdict.

@@ -8,6 +8,10 @@ mod first_page;
 mod grounds;
 mod head;
 mod naming;
+mod offer;
+mod plan;
+mod pricing;
+mod quantities;
 mod sources;
 mod writer;
 
@@ -34,6 +38,7 @@ pub fn compose(material: &Material) -> Content {
         to: head::to(&writer),
         about: head::about(&writer),
         answers: first_page::answers(&writer),
+        offered: offer::in_short(&writer),
         sections: sections(&writer),
         footer: head::footer(&writer),
         labels: labels(&writer),
@@ -53,12 +58,14 @@ fn sections(writer: &Writer) -> Vec<Section> {
             "letter-changes",
             changes::blocks(writer),
         ),
+        (SectionIs::Plan, "letter-plan", plan::blocks(writer)),
         (
             SectionIs::Findings,
             "letter-findings",
             findings::blocks(writer),
         ),
         (SectionIs::Why, "letter-why", grounds::why(writer)),
+        (SectionIs::Offer, "letter-offer", offer::blocks(writer)),
         (
             SectionIs::Refused,
             "letter-refused",
@@ -92,6 +99,7 @@ fn labels(writer: &Writer) -> Labels {
         now: writer.text("letter-now"),
         no_picture: writer.text("letter-no-picture"),
         unprintable: writer.text("letter-unprintable"),
+        against: writer.text("letter-against"),
         short_end: writer.text("letter-short-end"),
     }
 }
@@ -103,7 +111,10 @@ fn paragraph(says: Plain) -> Block {
 
 /// A line without a lead.
 fn line(says: Plain) -> Line {
-    Line { lead: None, says }
+    Line {
+        says,
+        ..Line::default()
+    }
 }
 
 /// A line with a lead.
@@ -111,5 +122,6 @@ fn led(lead: Plain, says: Plain) -> Line {
     Line {
         lead: Some(lead),
         says,
+        price: None,
     }
 }

@@ -47,7 +47,7 @@ impl Writer<'_> {
 }
 
 /// A source in words: a code by document, edition and section; policy and practice named as such.
-fn named(source: &Source) -> Said {
+pub fn named(source: &Source) -> Said {
     match source {
         Source::Code(section) => code(section),
         Source::LocalAmendment { place } => {

@@ -1,6 +1,6 @@
 //! The blocks of a section, drawn for the page.
 
-use super::led;
+use super::{led, roof};
 use crate::Pictures;
 use crate::content::{
     Block, Change, Content, Finding, Line, PartLine, PartName, Picture, Rated, ReasonLine, Refused,
@@ -16,6 +16,9 @@ pub fn draw(content: &Content, block: &Block, pictures: &dyn Pictures) -> Markup
         Block::Heading { says } => page! { h3 { (says) } },
         Block::Words { says } => page! { p { (says) } },
         Block::List { lines } => list(lines),
+        Block::Drawing(it) => roof::drawing(it),
+        Block::Table(it) => roof::table(it),
+        Block::Offered(it) => roof::offered(it, &content.labels),
         Block::Change(it) => change(content, it, pictures),
         Block::Finding(it) => finding(content, it, pictures),
         Block::Roster { parts } => roster(parts),
@@ -136,7 +139,8 @@ fn roster(parts: &[PartLine]) -> Markup {
     }
 }
 
-fn reasons(all: &[ReasonLine]) -> Markup {
+/// Reasons, each with what it stands on.
+pub fn reasons(all: &[ReasonLine]) -> Markup {
     page! {
         ul {
             @for it in all {

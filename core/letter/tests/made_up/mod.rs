@@ -3,10 +3,11 @@
 #![allow(clippy::unwrap_used, reason = "a test may stop at the first surprise")]
 
 pub mod photo;
+pub mod roof;
 
 use jiff::Timestamp;
 use jiff::civil::{Date, date};
-use letter::Material;
+use letter::{Material, Roofed};
 use trade::answer::Answer;
 use trade::catalogue::{Catalogue, KindKey, Months};
 use trade::firm::{Edition, Firm, Profile};
@@ -31,10 +32,10 @@ use uuid::Uuid;
 
 const THEN: VisitId = VisitId(Uuid::from_u128(0x100));
 pub const NOW: VisitId = VisitId(Uuid::from_u128(0x101));
-const HOUSE: StructureId = StructureId(Uuid::from_u128(0x200));
-const GARAGE: StructureId = StructureId(Uuid::from_u128(0x201));
-const FRONT: SlopeId = SlopeId(Uuid::from_u128(0x300));
-const REAR: SlopeId = SlopeId(Uuid::from_u128(0x301));
+pub const HOUSE: StructureId = StructureId(Uuid::from_u128(0x200));
+pub const GARAGE: StructureId = StructureId(Uuid::from_u128(0x201));
+pub const FRONT: SlopeId = SlopeId(Uuid::from_u128(0x300));
+pub const REAR: SlopeId = SlopeId(Uuid::from_u128(0x301));
 const GARAGE_FRONT: SlopeId = SlopeId(Uuid::from_u128(0x302));
 
 /// Everything a letter needs, owned.
@@ -49,6 +50,10 @@ pub struct MadeUp {
 
 impl MadeUp {
     pub fn material(&self) -> Material<'_> {
+        self.with_roofs(&[])
+    }
+
+    pub fn with_roofs<'a>(&'a self, roofs: &'a [Roofed<'a>]) -> Material<'a> {
         Material {
             firm: &self.firm,
             profile: &self.profile,
@@ -56,6 +61,7 @@ impl MadeUp {
             visit: NOW,
             threads: &self.threads,
             verdicts: &self.verdicts,
+            roofs,
             catalogue: Catalogue::standard(),
             language: Language::English,
             on: date(2025, 5, 8),
@@ -478,7 +484,7 @@ fn code(section: &str) -> Source {
     })
 }
 
-fn task(part: u16, remedy: &str) -> Task {
+pub fn task(part: u16, remedy: &str) -> Task {
     Task {
         part: part_id(part),
         remedy: Some(remedy.into()),

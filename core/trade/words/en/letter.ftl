@@ -199,6 +199,7 @@ letter-limits-always = We tell what could be seen on the day, from where we stoo
 letter-code-adopted = Code sections are those of the edition adopted in { $place } ({ $edition }), as far as we know it; your building office has the last word.
 
 letter-no-contract = This letter is advice. It is no contract, and signing it buys nothing: it tells us what you have decided, and an offer and a contract follow before any work begins.
+letter-no-contract-offered = This letter is advice and an offer. It is no contract yet: signing it tells us what you want done at the price beside it, and a contract follows before any work begins.
 letter-choose = Tick what you want done, or that you decline, and sign.
 letter-decline = No:
 letter-decline-says = I have read this letter and decline the work.
@@ -209,3 +210,49 @@ letter-sign-date = Date
 letter-contract = Contract
 letter-notices = Legal notices
 letter-no-notices = The firm has put no legal notices here yet. Where work is sold at your home, federal rules give most owners three business days to cancel, and a notice of that right, in the language of the sale, belongs with the contract (16 CFR 429). Ask for it before you sign one.
+
+# --- the roof on plan, and what a new covering takes
+letter-plan = Your roof, measured
+letter-plan-title = Plan of the roof
+letter-plan-how = Seen from above. A large letter names a slope, and an arrow shows which way its water runs. A letter with a number at the edge is a part that this letter tells of.
+letter-plan-alt = The roof seen from above, with the lengths of its edges and the numbers of the parts told of. Its slopes: { $slopes }. The tables below give areas and lengths.
+letter-plan-slope = { $letter } at { $pitch }
+letter-plan-left-out = There was no room on the plan for:
+letter-plan-extent = In all { $squares } squares are covered: { $area } along the slopes. A square is 100 square feet.
+letter-plan-exact = How it was measured: { $got }. Lengths may be up to { $lengths } % more or less, areas up to { $areas } %.
+letter-plan-slopes = Slope
+letter-plan-pitch = Pitch
+letter-plan-area = Area along the slope
+letter-plan-lines = Edges and lines
+letter-plan-length = Together
+letter-slope-alone = Slope { $letter }
+letter-part-unknown = a part of the roof
+letter-two-sentences = { $first } { $second }
+letter-takes = What a new covering takes
+letter-takes-covered = Counted for { $covering } on these slopes: { $slopes }. { $order }.
+letter-takes-what = What
+letter-takes-amount = Needed
+letter-takes-order = Ordered
+letter-takes-why = { $reason } ({ $source })
+letter-takes-gaps = Not counted, and so not in this list: { $items }.
+letter-comes-down = What comes down: { $says }.
+
+# --- what is offered
+letter-offer = What we offer, and what it costs
+letter-offer-ran-out = Our offer of { $on } held until { $until }. Its prices no longer hold: ask us for a new one.
+letter-against-advice = Against our advice, { $when }
+letter-against = What speaks against it:
+letter-not-ours-to-price = This is not ours to do, so we name no price for it.
+letter-includes = This includes:
+letter-leaves = What it does not include or put right:
+letter-over-years = Over the years:
+letter-includes-material = All that stands in the list “{ $heading }”.
+letter-includes-need = { $item }: { $order }
+letter-patching = { $remedy }, { $part }: { $says }
+letter-price-until = { $price }, until { $date }.
+letter-price-none-yet = No price yet: our offer says why.
+letter-price-each-time = { $price } each time.
+letter-price-offered = What we offer:
+letter-price-of-advice = What our advice costs stands above; what it includes stands further on.
+letter-course-for = { $course } for { $price }
+letter-short-offer = Offered until { $date }: { $each }.

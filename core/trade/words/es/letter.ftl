@@ -199,6 +199,7 @@ letter-limits-always = Contamos lo que se podía ver ese día desde donde estuvi
 letter-code-adopted = Las secciones del código son las de la edición adoptada en { $place } ({ $edition }), hasta donde sabemos; la última palabra la tiene su departamento de construcción.
 
 letter-no-contract = Esta carta es un consejo. No es un contrato, y firmarla no compra nada: nos dice lo que usted decidió, y antes de que empiece cualquier trabajo siguen una oferta y un contrato.
+letter-no-contract-offered = Esta carta es un consejo y una oferta. Todavía no es un contrato: al firmarla usted nos dice qué quiere que se haga al precio que está al lado, y antes de que empiece cualquier trabajo sigue un contrato.
 letter-choose = Marque lo que quiere que se haga, o que dice que no, y firme.
 letter-decline = No:
 letter-decline-says = Leí esta carta y no quiero el trabajo.
@@ -209,3 +210,49 @@ letter-sign-date = Fecha
 letter-contract = Contrato
 letter-notices = Avisos legales
 letter-no-notices = La empresa todavía no ha puesto aquí sus avisos legales. Cuando un trabajo se vende en su casa, las reglas federales dan a la mayoría de los dueños tres días hábiles para cancelar, y con el contrato va un aviso de ese derecho, en el idioma de la venta (16 CFR 429). Pídalo antes de firmar uno.
+
+# --- the roof on plan, and what a new covering takes
+letter-plan = Su techo, medido
+letter-plan-title = Plano del techo
+letter-plan-how = Visto desde arriba. Una letra grande nombra una vertiente, y una flecha muestra hacia dónde corre su agua. Una letra con un número en la orilla es una parte de la que habla esta carta.
+letter-plan-alt = El techo visto desde arriba, con el largo de sus bordes y los números de las partes de las que se habla. Sus vertientes: { $slopes }. Las tablas de abajo dan áreas y largos.
+letter-plan-slope = { $letter } con { $pitch }
+letter-plan-left-out = En el plano no hubo lugar para:
+letter-plan-extent = En total se cubren { $squares } cuadros: { $area } a lo largo de las vertientes. Un cuadro son 100 pies cuadrados.
+letter-plan-exact = Cómo se midió: { $got }. Los largos pueden ser hasta { $lengths } % más o menos, las áreas hasta { $areas } %.
+letter-plan-slopes = Vertiente
+letter-plan-pitch = Pendiente
+letter-plan-area = Área a lo largo de la vertiente
+letter-plan-lines = Bordes y líneas
+letter-plan-length = En total
+letter-slope-alone = Vertiente { $letter }
+letter-part-unknown = una parte del techo
+letter-two-sentences = { $first } { $second }
+letter-takes = Lo que lleva una cubierta nueva
+letter-takes-covered = Contado para { $covering } en estas vertientes: { $slopes }. { $order }.
+letter-takes-what = Qué
+letter-takes-amount = Hace falta
+letter-takes-order = Se pide
+letter-takes-why = { $reason } ({ $source })
+letter-takes-gaps = No se contó, y por eso no está en esta lista: { $items }.
+letter-comes-down = Lo que se quita: { $says }.
+
+# --- what is offered
+letter-offer = Lo que ofrecemos, y lo que cuesta
+letter-offer-ran-out = Nuestra oferta del { $on } valía hasta el { $until }. Sus precios ya no valen: pídanos una nueva.
+letter-against-advice = Contra nuestro consejo, { $when }
+letter-against = Lo que habla en contra:
+letter-not-ours-to-price = Esto no nos toca a nosotros, así que no le ponemos precio.
+letter-includes = Esto incluye:
+letter-leaves = Lo que no incluye o no arregla:
+letter-over-years = Con los años:
+letter-includes-material = Todo lo que está en la lista “{ $heading }”.
+letter-includes-need = { $item }: { $order }
+letter-patching = { $remedy }, { $part }: { $says }
+letter-price-until = { $price }, hasta el { $date }.
+letter-price-none-yet = Aún sin precio: nuestra oferta dice por qué.
+letter-price-each-time = { $price } cada vez.
+letter-price-offered = Lo que ofrecemos:
+letter-price-of-advice = Lo que cuesta nuestro consejo está arriba; lo que incluye está más adelante.
+letter-course-for = { $course } por { $price }
+letter-short-offer = Se ofrece hasta el { $date }: { $each }.

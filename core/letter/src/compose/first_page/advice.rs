@@ -5,6 +5,7 @@ use crate::compose::led;
 use crate::compose::writer::Writer;
 use crate::content::Line;
 use crate::plain::Plain;
+use trade::ids::StructureId;
 use trade::mark::Rung;
 use trade::verdict::{Course, Step, Task, Verdict, When};
 use trade::words::Said;
@@ -39,30 +40,32 @@ pub fn steps(writer: &Writer) -> Vec<Line> {
 fn steps_at(writer: &Writer, verdict: &Verdict, when: When) -> Vec<Line> {
     let steps = verdict.steps.iter().filter(|step| step.when == when);
     steps
-        .map(|step| {
-            led(
-                writer.say(&when_and_where(writer, verdict, step)),
-                writer.say(&in_words(writer, step)),
-            )
-        })
+        .map(|step| priced_step(writer, verdict, step))
         .collect()
 }
 
+/// A step with when and where before it, and what it costs after it where it is offered.
+pub fn priced_step(writer: &Writer, verdict: &Verdict, step: &Step) -> Line {
+    let when = when_and_where(writer, Some(verdict.structure), Said::new(step.when.key()));
+    Line {
+        lead: Some(writer.say(&when)),
+        says: writer.say(&in_words(writer, step)),
+        price: writer.price_of_step(verdict, step),
+    }
+}
+
 /// When, and on which structure where there are several: "Now, house:".
-pub fn when_and_where(writer: &Writer, verdict: &Verdict, step: &Step) -> Said {
-    let when = Said::new(step.when.key());
-    if writer.has_many_structures() {
-        let structure = writer.small_structure(verdict.structure);
-        Said::new("letter-when-structure")
+pub fn when_and_where(writer: &Writer, structure: Option<StructureId>, when: Said) -> Said {
+    match structure.filter(|_| writer.has_many_structures()) {
+        Some(structure) => Said::new("letter-when-structure")
             .with("when", when)
-            .with("structure", structure)
-    } else {
-        Said::new("letter-reason").with("why", when)
+            .with("structure", writer.small_structure(structure)),
+        None => Said::new("letter-reason").with("why", when),
     }
 }
 
 /// A step as a sentence: the course, its work part by part, and the day by which.
-pub fn in_words(writer: &Writer, step: &Step) -> Said {
+fn in_words(writer: &Writer, step: &Step) -> Said {
     let course = Said::new(step.course.key());
     let work = work(writer, &step.tasks);
     let said = if work.is_empty() {
@@ -102,7 +105,7 @@ fn briefly(writer: &Writer, step: &Step) -> Said {
 }
 
 /// The work of a step in a few words: each remedy once, with its parts and the trade where it is not ours.
-fn work(writer: &Writer, tasks: &[Task]) -> Vec<Said> {
+pub fn work(writer: &Writer, tasks: &[Task]) -> Vec<Said> {
     grouped(writer, tasks)
         .into_iter()
         .map(|(task, places)| one_work(writer, task, places))

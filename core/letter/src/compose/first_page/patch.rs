@@ -1,19 +1,23 @@
 //! Can it be patched, for how long, for how much?
 
 use super::line;
+use crate::compose::pricing::narrowed;
 use crate::compose::writer::Writer;
 use crate::compose::{findings, grounds, led};
 use crate::content::Line;
 use std::collections::BTreeMap;
 use trade::catalogue::{Effect, Months, RemedyKey};
 use trade::mark::Rung;
+use trade::offer::{MoneySpread, Offer, PricedCourse};
 use trade::verdict::{Course, Narrowed, Refused};
 use trade::words::Said;
 
 /// Patches that page one names.
 const PATCHES_NAMED: usize = 2;
+/// Prices that it names beside them.
+const PRICES_NAMED: usize = 3;
 
-/// What a patch would buy, what we don't sell, and that a price comes with the offer.
+/// What a patch would buy and cost, what we don't sell, and what our offer says of it.
 pub fn lines(writer: &Writer) -> Vec<Line> {
     let patches = patches(writer);
     let mut lines: Vec<Line> = Vec::new();
@@ -22,14 +26,55 @@ pub fn lines(writer: &Writer) -> Vec<Line> {
             .with("parts", super::few(parts.clone(), PATCHES_NAMED))
             .with("months", findings::months(*months));
         let lead = writer.say(&Said::new("letter-reason").with("why", Said::new(remedy.message())));
-        lines.push(led(lead, writer.say(&holds)));
+        lines.push(Line {
+            price: writer
+                .price_of_patch(remedy.as_str())
+                .map(|price| writer.say(&Said::new("letter-price-each-time").with("price", price))),
+            ..led(lead, writer.say(&holds))
+        });
     }
     if patches.is_empty() {
         lines.push(line(writer.text("letter-patch-nothing")));
     }
     lines.extend(not_sold(writer));
-    lines.push(line(writer.text("letter-price-later")));
+    lines.push(what_it_costs(writer));
     lines
+}
+
+/// What making safe and mending cost by our offer; where neither is offered, where the price of the rest stands; that none is named yet.
+fn what_it_costs(writer: &Writer) -> Line {
+    let mut priced = writer.priced();
+    // What is advised goes before what is offered all the same.
+    priced.sort_by_key(|(_, course, _)| course.nevertheless.is_some());
+    let mends: Vec<Said> = priced
+        .iter()
+        .filter(|(_, course, _)| matches!(course.course, Course::MakeSafe | Course::Repair))
+        .map(|&(offer, course, price)| named_with_price(writer, offer, course, price))
+        .collect();
+    if !mends.is_empty() {
+        return led(
+            writer.text("letter-price-offered"),
+            writer.sentence(&super::few(mends, PRICES_NAMED)),
+        );
+    }
+    line(writer.text(if priced.is_empty() {
+        "letter-price-later"
+    } else {
+        "letter-price-of-advice"
+    }))
+}
+
+fn named_with_price(
+    writer: &Writer,
+    offer: &Offer,
+    course: &PricedCourse,
+    price: MoneySpread,
+) -> Said {
+    let name = grounds::course_narrowed(course.course, narrowed(course));
+    let says = Said::new("letter-course-for")
+        .with("course", writer.small(&name))
+        .with("price", price.says(&offer.currency));
+    writer.on_structure(offer.structure, says)
 }
 
 /// Remedies that only buy time on what is failing, with the parts they'd be put on.
@@ -76,6 +121,7 @@ fn not_sold(writer: &Writer) -> Option<Line> {
                 .filter(is_patch)
                 .map(move |refused| (verdict, refused))
         })
+        .filter(|(verdict, refused)| grounds::is_not_sold(writer, verdict, refused))
         .map(|(verdict, refused)| {
             writer.on_structure(
                 verdict.structure,

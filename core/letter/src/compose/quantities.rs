@@ -1,0 +1,97 @@
+//! What a new covering takes, in an owner's words and without what it costs; what comes down for it.
+
+use super::writer::Writer;
+use super::{paragraph, plan, sources};
+use crate::content::{Block, Row, Table};
+use crate::plain::Plain;
+use crate::roofed::Roofed;
+use trade::takeoff::{Need, Takeoff};
+use trade::verdict::Source;
+use trade::words::Said;
+
+/// What is ordered and what comes down, where either is to be told.
+pub fn blocks(writer: &Writer, roofed: &Roofed) -> Vec<Block> {
+    let mut blocks = Vec::new();
+    if let Some(takeoff) = roofed.takeoff {
+        blocks.extend(ordered(writer, takeoff));
+    }
+    if let Some(tear_off) = roofed.tear_off {
+        let says = Said::new("letter-comes-down").with("says", tear_off.says());
+        blocks.push(paragraph(writer.say(&says)));
+    }
+    blocks
+}
+
+fn ordered(writer: &Writer, takeoff: &Takeoff) -> Vec<Block> {
+    let mut blocks = vec![
+        Block::Heading {
+            says: writer.text("letter-takes"),
+        },
+        paragraph(writer.say(&what_is_covered(writer, takeoff))),
+    ];
+    if !takeoff.needs.is_empty() {
+        blocks.push(Block::Table(Table {
+            head: plan::head(
+                writer,
+                [
+                    "letter-takes-what",
+                    "letter-takes-amount",
+                    "letter-takes-order",
+                ],
+            ),
+            rows: takeoff.needs.iter().map(|need| row(writer, need)).collect(),
+        }));
+    }
+    if !takeoff.gaps.is_empty() {
+        let items: Vec<Said> = takeoff
+            .gaps
+            .iter()
+            .map(|gap| writer.small(&Said::new(gap.item.key())))
+            .collect();
+        blocks.push(paragraph(
+            writer.say(&Said::new("letter-takes-gaps").with("items", items)),
+        ));
+    }
+    blocks
+}
+
+fn what_is_covered(writer: &Writer, takeoff: &Takeoff) -> Said {
+    let letters = |planes: &[String]| -> Vec<Said> {
+        let mut letters: Vec<&String> = planes.iter().collect();
+        letters.sort_by_key(|letter| (letter.len(), *letter));
+        let each = letters.into_iter().map(|letter| Plain::new(letter));
+        each.map(|letter| Said::verbatim(letter.to_string()))
+            .collect()
+    };
+    let covered = Said::new("letter-takes-covered")
+        .with("covering", writer.small(&Said::new(takeoff.covering.key())))
+        .with("slopes", letters(&takeoff.planes))
+        .with("order", Said::new(takeoff.order_at.key()));
+    if takeoff.planes_left.is_empty() {
+        return covered;
+    }
+    let left = Said::new("left-out-slopes").with("letters", letters(&takeoff.planes_left));
+    Said::new("letter-two-sentences")
+        .with("first", covered)
+        .with("second", left)
+}
+
+fn row(writer: &Writer, need: &Need) -> Row {
+    let why = match need.source {
+        // What a rule asks for is named with the rule.
+        Source::Code(_) | Source::LocalAmendment { .. } => Said::new("letter-takes-why")
+            .with("reason", need.reason.clone())
+            .with("source", sources::named(&need.source)),
+        Source::Evidence | Source::Practice | Source::HousePolicy | Source::Owner => {
+            need.reason.clone()
+        }
+    };
+    Row {
+        name: writer.sentence(&need.name()),
+        note: Some(writer.say(&why)).filter(|why| !why.is_empty()),
+        cells: vec![
+            writer.say(&need.says_amount()),
+            writer.say(&need.says_order()),
+        ],
+    }
+}
