@@ -78,9 +78,10 @@ impl fmt::Display for At {
         };
         let short = |number: f64| {
             let text = format!("{number:.places$}");
-            let text = match text.contains('.') {
-                true => text.trim_end_matches('0').trim_end_matches('.').to_owned(),
-                false => text,
+            let text = if text.contains('.') {
+                text.trim_end_matches('0').trim_end_matches('.').to_owned()
+            } else {
+                text
             };
             if text == "-0" { "0".to_owned() } else { text }
         };

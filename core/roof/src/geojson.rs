@@ -1,4 +1,4 @@
-//! A footprint in GeoJSON (RFC 7946): a Polygon or MultiPolygon, a Feature or a FeatureCollection of them.
+//! A footprint in GeoJSON (RFC 7946): a `Polygon` or `MultiPolygon`, a `Feature`, `FeatureCollection` or `GeometryCollection` of them.
 //!
 //! Longitude and latitude are set down on a plane that touches the WGS 84 ellipsoid in the middle of all outlines, x to the east, y to the north,
 //! by the terms up to the second order: `x = N·cos φ·Δλ·(1 − tan φ·Δφ)`, `y = M·Δφ + ½·N·sin φ·cos φ·Δλ²`, with `M` and `N` the radii of

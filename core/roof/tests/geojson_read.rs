@@ -1,5 +1,7 @@
 //! A footprint in GeoJSON comes to the ground in true metres, and what is wrong with one is told with its place.
 
+#![cfg(test)]
+
 use proptest::prelude::*;
 use roof::{ShapeError, read_outline};
 use serde_json::{Value, json};
@@ -15,16 +17,17 @@ const FLATTENING: f64 = 1.0 / 298.257_223_563;
 /// the earth's centre, and back by the latitude's own fixed point.
 fn on_earth((longitude, latitude): (f64, f64), (east, north): (f64, f64)) -> [f64; 2] {
     let squared = FLATTENING * (2.0 - FLATTENING);
-    let (l, p) = (longitude.to_radians(), latitude.to_radians());
-    let n = AXIS / (1.0 - squared * p.sin().powi(2)).sqrt();
-    let x = n * p.cos() * l.cos() - l.sin() * east - p.sin() * l.cos() * north;
-    let y = n * p.cos() * l.sin() + l.cos() * east - p.sin() * l.sin() * north;
-    let z = n * (1.0 - squared) * p.sin() + p.cos() * north;
+    let (sin_east, cos_east) = longitude.to_radians().sin_cos();
+    let (sin, cos) = latitude.to_radians().sin_cos();
+    let across = AXIS / (1.0 - squared * sin.powi(2)).sqrt();
+    let x = across * cos * cos_east - sin_east * east - sin * cos_east * north;
+    let y = across * cos * sin_east + cos_east * east - sin * sin_east * north;
+    let z = across * (1.0 - squared) * sin + cos * north;
     let from_axis = x.hypot(y);
     let mut latitude = z.atan2(from_axis * (1.0 - squared));
     for _ in 0..10 {
-        let n = AXIS / (1.0 - squared * latitude.sin().powi(2)).sqrt();
-        latitude = (z + squared * n * latitude.sin()).atan2(from_axis);
+        let across = AXIS / (1.0 - squared * latitude.sin().powi(2)).sqrt();
+        latitude = (z + squared * across * latitude.sin()).atan2(from_axis);
     }
     [y.atan2(x).to_degrees(), latitude.to_degrees()]
 }

@@ -1,5 +1,7 @@
 //! The plain outline file: its published schema and examples are those of this program, and what is wrong with one is told with its place.
 
+#![cfg(test)]
+
 use proptest::prelude::*;
 use roof::error::FileFault;
 use roof::{ShapeError, outline_file, plan_of, read_outline};

@@ -1,5 +1,7 @@
 //! A round taped or paced is closed by the least changes, whichever way it was walked.
 
+#![cfg(test)]
+
 use proptest::prelude::*;
 use roof::ShapeError;
 use roof::survey::{Closed, close};

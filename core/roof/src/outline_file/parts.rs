@@ -52,7 +52,7 @@ pub(super) fn file(at: &At) -> Result<OutlineFile, ShapeError> {
     Ok(OutlineFile {
         schema: maybe(at, "$schema", |at| at.text().map(str::to_owned))?,
         unit: unit(at)?,
-        pitch: at.member("pitch")?.map(|at| at.pitch()).transpose()?,
+        pitch: maybe(at, "pitch", At::pitch)?,
         overhang: maybe(at, "overhang", measure)?,
         of: maybe(at, "of", |at| at.word(&OUTLINES))?,
         outline: maybe(at, "outline", |at| each(at, corner))?,
@@ -65,10 +65,10 @@ pub(super) fn file(at: &At) -> Result<OutlineFile, ShapeError> {
     })
 }
 
-fn maybe<T>(
-    at: &At,
+fn maybe<'a, T>(
+    at: &At<'a>,
     name: &str,
-    read: impl Fn(&At) -> Result<T, ShapeError>,
+    read: impl Fn(&At<'a>) -> Result<T, ShapeError>,
 ) -> Result<Option<T>, ShapeError> {
     at.member(name)?.map(|at| read(&at)).transpose()
 }
@@ -115,7 +115,7 @@ fn side(at: &At) -> Result<FileSide, ShapeError> {
     at.only(&["is", "pitch", "overhang"])?;
     Ok(FileSide::Told(ToldSide {
         is: maybe(at, "is", |at| at.word(&EDGES))?,
-        pitch: maybe(at, "pitch", |at| at.pitch())?,
+        pitch: maybe(at, "pitch", At::pitch)?,
         overhang: maybe(at, "overhang", measure)?,
     }))
 }
@@ -130,7 +130,7 @@ fn edge(at: &At) -> Result<FileEdge, ShapeError> {
         x: measure(&at.needed("x")?)?,
         y: measure(&at.needed("y")?)?,
         is: maybe(at, "is", |at| at.word(&EDGES))?,
-        pitch: maybe(at, "pitch", |at| at.pitch())?,
+        pitch: maybe(at, "pitch", At::pitch)?,
         overhang: maybe(at, "overhang", measure)?,
     })
 }
@@ -139,7 +139,7 @@ fn body(at: &At) -> Result<FileBody, ShapeError> {
     at.only(&["rings", "pitch", "overhang", "of", "raised"])?;
     Ok(FileBody {
         rings: rings(&at.needed("rings")?)?,
-        pitch: maybe(at, "pitch", |at| at.pitch())?,
+        pitch: maybe(at, "pitch", At::pitch)?,
         overhang: maybe(at, "overhang", measure)?,
         of: maybe(at, "of", |at| at.word(&OUTLINES))?,
         raised: maybe(at, "raised", measure)?,
@@ -152,7 +152,7 @@ fn leg(at: &At) -> Result<FileLeg, ShapeError> {
         length: measure(&at.needed("length")?)?,
         turn: at.needed("turn")?.number()?,
         is: maybe(at, "is", |at| at.word(&EDGES))?,
-        pitch: maybe(at, "pitch", |at| at.pitch())?,
+        pitch: maybe(at, "pitch", At::pitch)?,
         overhang: maybe(at, "overhang", measure)?,
     })
 }
@@ -161,7 +161,7 @@ fn plane(at: &At) -> Result<FilePlane, ShapeError> {
     at.only(&["side", "pitch", "eave", "high", "up", "high_is", "sides"])?;
     Ok(FilePlane {
         side: at.needed("side")?.word(&FACINGS)?,
-        pitch: maybe(at, "pitch", |at| at.pitch())?,
+        pitch: maybe(at, "pitch", At::pitch)?,
         eave: measure(&at.needed("eave")?)?,
         high: measure(&at.needed("high")?)?,
         up: measure(&at.needed("up")?)?,
