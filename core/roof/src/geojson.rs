@@ -16,12 +16,9 @@ use trade::sketch::{Body, Drawn, EdgeIs, OutlineOf, SketchEdge};
 use trade::units::{Length, Pitch};
 
 /// What holds where a footprint says nothing.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Defaults {
-    /// The pitch of every edge; `None` where the file must give it.
-    pub pitch: Option<Pitch>,
-    /// The overhang of every edge.
-    pub overhang: Length,
+struct Defaults {
+    pitch: Option<Pitch>,
+    overhang: Length,
 }
 
 /// Semi-major axis of WGS 84 in metres, and its eccentricity squared.
@@ -38,11 +35,12 @@ struct Footprint<'a> {
     properties: Option<At<'a>>,
 }
 
-/// The outlines of a footprint.
+/// The outlines of a footprint, with the pitch and overhang that hold where it says none.
 ///
 /// # Errors
 /// Where it is no GeoJSON of an area, or its outline bounds none: what is wrong and where, places in degrees.
-pub fn read(text: &str, defaults: &Defaults) -> Result<Drawn, ShapeError> {
+pub fn read(text: &str, pitch: Option<Pitch>, overhang: Length) -> Result<Drawn, ShapeError> {
+    let defaults = Defaults { pitch, overhang };
     let value = parse(text)?;
     let mut footprints = Vec::new();
     gather(&At::root(&value), None, &mut footprints)?;
@@ -60,7 +58,7 @@ pub fn read(text: &str, defaults: &Defaults) -> Result<Drawn, ShapeError> {
     }
     let bodies = footprints
         .iter()
-        .map(|footprint| body(footprint, &map, defaults))
+        .map(|footprint| body(footprint, &map, &defaults))
         .collect::<Result<Vec<Body>, _>>()?;
     for (number, body) in bodies.iter().enumerate() {
         outline::ready(number, body).map_err(|error| error.placed(|place| map.back(place)))?;

@@ -1,7 +1,7 @@
 //! An outline from a file, whichever of the two kinds it is.
 
 use crate::error::ShapeError;
-use crate::geojson::{self, Defaults};
+use crate::geojson;
 use crate::json::{At, parse};
 use crate::outline_file;
 use trade::sketch::Drawn;
@@ -18,7 +18,7 @@ pub fn read_outline(
 ) -> Result<Drawn, ShapeError> {
     let is_geojson = At::root(&parse(text)?).member("type")?.is_some();
     if is_geojson {
-        geojson::read(text, &Defaults { pitch, overhang })
+        geojson::read(text, pitch, overhang)
     } else {
         outline_file::read(text, pitch, overhang)
     }
