@@ -8,7 +8,9 @@ use letter::content::Asks;
 use letter::{LONGEST, compose, html, pdf, text};
 use made_up::MadeUp;
 use made_up::photo::Lost;
+use made_up::roof::{self, MadeRoof};
 use proptest::prelude::*;
+use trade::drawing::Shape;
 use trade::property::Address;
 use trade::words::Said;
 
@@ -102,6 +104,51 @@ fn filled_with(words: &str) -> MadeUp {
         }
     }
     made_up
+}
+
+/// The made-up roof and offer with one text in every place that takes a person's words or a file's.
+fn roof_filled_with(words: &str) -> MadeRoof {
+    let mut roof = roof::of(&made_up::teasel_row());
+    for shape in &mut roof.picture.drawing.shapes {
+        if let Shape::Words(lettering) = shape {
+            words.clone_into(&mut lettering.text);
+        }
+    }
+    roof.picture.left_out = vec![Said::verbatim(words)];
+    for plane in &mut roof.plan.planes {
+        words.clone_into(&mut plane.letter);
+    }
+    roof.takeoff.planes = vec![words.to_owned()];
+    roof.takeoff.planes_left = vec![words.to_owned()];
+    words.clone_into(&mut roof.offer.currency);
+    let against = roof.offer.courses.iter_mut();
+    for nevertheless in against.filter_map(|course| course.nevertheless.as_mut()) {
+        words.clone_into(&mut nevertheless.because);
+    }
+    roof
+}
+
+#[test]
+fn no_words_of_a_roof_or_offer_do_harm() {
+    let in_forms = |words: &str| {
+        let made_up = filled_with("x");
+        let roof = roof_filled_with(words);
+        let content = compose(&made_up.with_roofs(&[roof.roofed()]));
+        let start: String = words.chars().take(40).collect();
+        let bytes = pdf(&content, &Lost).unwrap_or_else(|error| panic!("{start:?}: {error}"));
+        assert!(bytes.starts_with(b"%PDF-1.7"), "{start:?}");
+        assert!(text(&content).chars().count() <= LONGEST, "{start:?}");
+        html(&content, &Lost)
+    };
+    let plain = in_forms("x");
+    for words in hostile() {
+        let page = in_forms(&format!("x {words}"));
+        assert_eq!(tags(&page), tags(&plain), "{words:?}");
+        assert!(
+            !page.contains(['\u{202E}', '\u{2066}', '\0', '\u{FFFE}']),
+            "{words:?}"
+        );
+    }
 }
 
 #[test]

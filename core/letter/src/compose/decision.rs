@@ -4,7 +4,7 @@ use super::writer::Writer;
 use super::{first_page, led, offer, paragraph};
 use crate::content::{Block, Line};
 use crate::plain::Plain;
-use trade::verdict::Course;
+use trade::verdict::{Course, Step, Verdict};
 use trade::words::Said;
 
 /// The page to decide on.
@@ -57,7 +57,7 @@ fn choices(writer: &Writer) -> Vec<Line> {
             .steps
             .iter()
             .filter(|step| !matches!(step.course, Course::Leave | Course::Refer));
-        ours.map(move |step| first_page::priced_step(writer, verdict, step))
+        ours.map(move |step| choice(writer, verdict, step))
     });
     let mut choices: Vec<Line> = steps.collect();
     choices.extend(offer::against_advice(writer));
@@ -66,6 +66,15 @@ fn choices(writer: &Writer) -> Vec<Line> {
         writer.text("letter-decline-says"),
     ));
     choices
+}
+
+/// A step with its price and until when that holds.
+fn choice(writer: &Writer, verdict: &Verdict, step: &Step) -> Line {
+    let offered = writer.offered_for(verdict, step);
+    Line {
+        price: offered.and_then(|(offer, course)| writer.price_until(offer, course)),
+        ..first_page::step_told(writer, verdict, step)
+    }
 }
 
 fn signed_by(writer: &Writer) -> Plain {

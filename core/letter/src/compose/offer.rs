@@ -3,7 +3,7 @@
 
 use super::pricing::{narrowed, patched_again};
 use super::writer::Writer;
-use super::{first_page, grounds, paragraph};
+use super::{first_page, grounds, paragraph, quantities};
 use crate::content::{Block, Line, Offered, Told};
 use crate::plain::Plain;
 use trade::ids::StructureId;
@@ -146,7 +146,7 @@ fn includes(writer: &Writer, offer: &Offer, course: &PricedCourse) -> Vec<Plain>
         lines.extend(material(writer, offer, course));
     }
     if let Some(tear_off) = &course.tear_off {
-        lines.push(writer.say(&Said::new("letter-comes-down").with("says", tear_off.says())));
+        lines.push(writer.say(&quantities::comes_down(tear_off)));
     }
     lines
 }

@@ -2,6 +2,7 @@
 
 use super::writer::Writer;
 use crate::plain::Plain;
+use trade::catalogue::RemedyKey;
 use trade::ids::{PartId, StructureId};
 use trade::offer::{MoneySpread, Offer, Patching, PatchingAgain, PricedCourse};
 use trade::verdict::{Course, Narrowed, Step, Task, Verdict};
@@ -31,46 +32,85 @@ impl<'a> Writer<'a> {
         verdicts.find(|verdict| verdict.structure == structure)
     }
 
-    /// What a step costs and until when, where the very same work is offered.
-    pub fn price_of_step(&self, verdict: &Verdict, step: &Step) -> Option<Plain> {
+    /// The offered course of a step, where the very same work is offered.
+    pub fn offered_for(
+        &self,
+        verdict: &Verdict,
+        step: &Step,
+    ) -> Option<(&'a Offer, &'a PricedCourse)> {
         self.offers()
             .filter(|offer| offer.structure == verdict.structure)
             .find_map(|offer| {
                 let course = self.courses(offer).find(|course| is_of(course, step))?;
-                self.price_until(offer, course)
+                Some((offer, course))
             })
     }
 
-    /// "1,240.00 USD, until 7 June 2025"; that there is none yet, where something has no price; nothing where nothing is ours to price.
+    /// "1,240.00 USD."; that there is no price yet, where one is missing; nothing where nothing is ours to price.
+    pub fn price(&self, offer: &Offer, course: &PricedCourse) -> Option<Plain> {
+        self.price_or_none_yet(course, |price| {
+            Said::new("letter-price").with("price", price.says(&offer.currency))
+        })
+    }
+
+    /// The same with the day until which it holds.
     pub fn price_until(&self, offer: &Offer, course: &PricedCourse) -> Option<Plain> {
+        self.price_or_none_yet(course, |price| {
+            Said::new("letter-price-until")
+                .with("price", price.says(&offer.currency))
+                .with("date", offer.valid_until)
+        })
+    }
+
+    fn price_or_none_yet(
+        &self,
+        course: &PricedCourse,
+        says: impl Fn(MoneySpread) -> Said,
+    ) -> Option<Plain> {
         match course.price() {
-            Some(price) => {
-                let until = Said::new("letter-price-until")
-                    .with("price", price.says(&offer.currency))
-                    .with("date", offer.valid_until);
-                Some(self.say(&until))
-            }
+            Some(price) => Some(self.say(&says(price))),
             None if course.unpriced.is_empty() => None,
             None => Some(self.text("letter-price-none-yet")),
         }
     }
 
-    /// What patching with a remedy again costs each time, where an offer compares with it.
-    pub fn price_of_patch(&self, remedy: &str) -> Option<Said> {
+    /// The course that puts on a patch and nothing else, where it is offered.
+    pub fn patching_course(&self, remedy: &RemedyKey) -> Option<(&'a Offer, &'a PricedCourse)> {
+        let is_patch = |task: &Task| task.remedy.as_ref() == Some(remedy);
+        self.offers().find_map(|offer| {
+            let mut courses = self.courses(offer);
+            let course = courses.find(|course| {
+                !course.includes.is_empty() && course.includes.iter().all(is_patch)
+            })?;
+            Some((offer, course))
+        })
+    }
+
+    /// What a patch costs: as it is offered, else each time, where an offer compares with it.
+    pub fn price_of_patch(&self, remedy: &RemedyKey) -> Option<Plain> {
+        if let Some((offer, course)) = self.patching_course(remedy) {
+            return self.price(offer, course);
+        }
         self.offers().find_map(|offer| {
             let again = self.courses(offer).find_map(patched_again)?;
-            (again.remedy.as_str() == remedy).then(|| again.once.says(&offer.currency))
+            let each =
+                Said::new("letter-price-each-time").with("price", again.once.says(&offer.currency));
+            (again.remedy == *remedy).then(|| self.say(&each))
         })
     }
 
     /// Every course with its price, over all offers that hold.
-    pub fn priced(&self) -> Vec<(&'a Offer, &'a PricedCourse, MoneySpread)> {
-        self.offers()
-            .flat_map(|offer| {
-                self.courses(offer)
-                    .filter_map(move |course| Some((offer, course, course.price()?)))
+    pub fn priced(&self) -> Vec<Priced<'a>> {
+        let of_one = |offer| {
+            self.courses(offer).filter_map(move |course| {
+                Some(Priced {
+                    offer,
+                    course,
+                    price: course.price()?,
+                })
             })
-            .collect()
+        };
+        self.offers().flat_map(of_one).collect()
     }
 
     /// A part as an offer names it.
@@ -97,6 +137,17 @@ impl<'a> Writer<'a> {
                         .is_some_and(|against| against.narrowed == narrowed)
             })
     }
+}
+
+/// A course of an offer, and its price.
+#[derive(Clone, Copy)]
+pub struct Priced<'a> {
+    /// The offer.
+    pub offer: &'a Offer,
+    /// The course.
+    pub course: &'a PricedCourse,
+    /// What the owner pays.
+    pub price: MoneySpread,
 }
 
 /// Patching again, where it was priced.

@@ -5,7 +5,7 @@ use super::{paragraph, plan, sources};
 use crate::content::{Block, Row, Table};
 use crate::plain::Plain;
 use crate::roofed::Roofed;
-use trade::takeoff::{Need, Takeoff};
+use trade::takeoff::{Need, Takeoff, TearOff};
 use trade::verdict::Source;
 use trade::words::Said;
 
@@ -16,10 +16,31 @@ pub fn blocks(writer: &Writer, roofed: &Roofed) -> Vec<Block> {
         blocks.extend(ordered(writer, takeoff));
     }
     if let Some(tear_off) = roofed.tear_off {
-        let says = Said::new("letter-comes-down").with("says", tear_off.says());
-        blocks.push(paragraph(writer.say(&says)));
+        blocks.push(paragraph(writer.say(&comes_down(tear_off))));
     }
     blocks
+}
+
+/// What a tear-off takes down and hauls away.
+pub fn comes_down(tear_off: &TearOff) -> Said {
+    let layers = (tear_off.layers.least.into(), tear_off.layers.most.into());
+    Said::new("letter-comes-down")
+        .with("squares", tear_off.squares.says(1))
+        .with("layers", counted("letter-layers", layers))
+        .with("pounds", tear_off.pounds.says(0))
+        .with("yards", tear_off.cubic_yards.says(0))
+        .with(
+            "loads",
+            counted("letter-loads", (tear_off.loads.least, tear_off.loads.most)),
+        )
+}
+
+/// "one layer", "2 layers" or "1 to 2 layers".
+fn counted(key: &str, (least, most): (u32, u32)) -> Said {
+    if least == most {
+        return Said::new(format!("{key}-exact")).with("most", most);
+    }
+    Said::new(key).with("least", least).with("most", most)
 }
 
 fn ordered(writer: &Writer, takeoff: &Takeoff) -> Vec<Block> {

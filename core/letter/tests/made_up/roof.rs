@@ -5,6 +5,7 @@ use jiff::civil::date;
 use letter::{Planned, Roofed};
 use price::{Asking, Basis, Choices, Count, Patch, Reading, Standing, Supplies, Wanted, Weights};
 use roof::draw::{Marks, PHONE, Picture, Placed};
+use trade::answer::Answer;
 use trade::catalogue::Catalogue;
 use trade::ids::OfferId;
 use trade::laid::{Pieces, ValleyIs};
@@ -202,14 +203,27 @@ pub fn of(made_up: &MadeUp) -> MadeRoof {
 }
 
 pub fn in_language(made_up: &MadeUp, language: Language) -> MadeRoof {
-    let (plan, list) = (plan(), list());
-    let takeoff = counted(made_up, &plan, &list);
-    let tear_off = comes_down(&plan, &list);
+    priced_by(made_up, language, &list())
+}
+
+/// The same, priced by another list.
+pub fn priced_by(made_up: &MadeUp, language: Language, list: &PriceList) -> MadeRoof {
+    let plan = plan();
+    let takeoff = counted(made_up, &plan, list);
+    let tear_off = comes_down(&plan, list);
     MadeRoof {
         picture: picture(made_up, &plan, language),
-        offer: offer(made_up, &takeoff, &tear_off, &list),
+        offer: offer(made_up, &takeoff, &tear_off, list),
         plan,
         takeoff,
         tear_off,
     }
+}
+
+/// The house is to be covered anew this season: everything of its roof is known that a new covering asks for.
+pub fn to_be_covered_anew() -> MadeUp {
+    let mut made_up = super::teasel_row();
+    made_up.profile.ice_barrier = Answer::Yes;
+    made_up.verdicts[0].steps[1].course = Course::TearOff;
+    made_up
 }

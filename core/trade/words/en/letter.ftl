@@ -235,7 +235,17 @@ letter-takes-amount = Needed
 letter-takes-order = Ordered
 letter-takes-why = { $reason } ({ $source })
 letter-takes-gaps = Not counted, and so not in this list: { $items }.
-letter-comes-down = What comes down: { $says }.
+letter-comes-down = What comes down: { $squares } squares, { $layers } of covering, hauled away in { $loads }: { $pounds } pounds, { $yards } cubic yards.
+letter-layers = { $least } to { $most } layers
+letter-layers-exact = { $most ->
+    [one] one layer
+   *[other] { $most } layers
+}
+letter-loads = { $least } to { $most } loads
+letter-loads-exact = { $most ->
+    [one] one load
+   *[other] { $most } loads
+}
 
 # --- what is offered
 letter-offer = What we offer, and what it costs
@@ -249,6 +259,7 @@ letter-over-years = Over the years:
 letter-includes-material = All that stands in the list “{ $heading }”.
 letter-includes-need = { $item }: { $order }
 letter-patching = { $remedy }, { $part }: { $says }
+letter-price = { $price }.
 letter-price-until = { $price }, until { $date }.
 letter-price-none-yet = No price yet: our offer says why.
 letter-price-each-time = { $price } each time.

@@ -235,7 +235,17 @@ letter-takes-amount = Hace falta
 letter-takes-order = Se pide
 letter-takes-why = { $reason } ({ $source })
 letter-takes-gaps = No se contó, y por eso no está en esta lista: { $items }.
-letter-comes-down = Lo que se quita: { $says }.
+letter-comes-down = Lo que se quita: { $squares } cuadros, { $layers } de cubierta, que se llevan en { $loads }: { $pounds } libras, { $yards } yardas cúbicas.
+letter-layers = de { $least } a { $most } capas
+letter-layers-exact = { $most ->
+    [one] una capa
+   *[other] { $most } capas
+}
+letter-loads = de { $least } a { $most } cargas
+letter-loads-exact = { $most ->
+    [one] una carga
+   *[other] { $most } cargas
+}
 
 # --- what is offered
 letter-offer = Lo que ofrecemos, y lo que cuesta
@@ -249,6 +259,7 @@ letter-over-years = Con los años:
 letter-includes-material = Todo lo que está en la lista “{ $heading }”.
 letter-includes-need = { $item }: { $order }
 letter-patching = { $remedy }, { $part }: { $says }
+letter-price = { $price }.
 letter-price-until = { $price }, hasta el { $date }.
 letter-price-none-yet = Aún sin precio: nuestra oferta dice por qué.
 letter-price-each-time = { $price } cada vez.

@@ -45,13 +45,18 @@ fn steps_at(writer: &Writer, verdict: &Verdict, when: When) -> Vec<Line> {
 }
 
 /// A step with when and where before it, and what it costs after it where it is offered.
-pub fn priced_step(writer: &Writer, verdict: &Verdict, step: &Step) -> Line {
-    let when = when_and_where(writer, Some(verdict.structure), Said::new(step.when.key()));
+fn priced_step(writer: &Writer, verdict: &Verdict, step: &Step) -> Line {
+    let offered = writer.offered_for(verdict, step);
     Line {
-        lead: Some(writer.say(&when)),
-        says: writer.say(&in_words(writer, step)),
-        price: writer.price_of_step(verdict, step),
+        price: offered.and_then(|(offer, course)| writer.price(offer, course)),
+        ..step_told(writer, verdict, step)
     }
+}
+
+/// A step with when and where before it.
+pub fn step_told(writer: &Writer, verdict: &Verdict, step: &Step) -> Line {
+    let when = when_and_where(writer, Some(verdict.structure), Said::new(step.when.key()));
+    led(writer.say(&when), writer.say(&in_words(writer, step)))
 }
 
 /// When, and on which structure where there are several: "Now, house:".

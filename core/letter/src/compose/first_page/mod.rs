@@ -10,7 +10,7 @@ use super::{led, line};
 use crate::content::{Answer, Asks, Line};
 use trade::words::Said;
 
-pub use advice::{priced_step, when_and_where, work, work_explained};
+pub use advice::{step_told, when_and_where, work, work_explained};
 
 /// The questions in the order an owner asks them.
 pub fn answers(writer: &Writer) -> Vec<Answer> {

@@ -1,14 +1,14 @@
 //! Can it be patched, for how long, for how much?
 
 use super::line;
-use crate::compose::pricing::narrowed;
+use crate::compose::pricing::{Priced, narrowed};
 use crate::compose::writer::Writer;
 use crate::compose::{findings, grounds, led};
 use crate::content::Line;
 use std::collections::BTreeMap;
 use trade::catalogue::{Effect, Months, RemedyKey};
 use trade::mark::Rung;
-use trade::offer::{MoneySpread, Offer, PricedCourse};
+use trade::offer::PricedCourse;
 use trade::verdict::{Course, Narrowed, Refused};
 use trade::words::Said;
 
@@ -27,9 +27,7 @@ pub fn lines(writer: &Writer) -> Vec<Line> {
             .with("months", findings::months(*months));
         let lead = writer.say(&Said::new("letter-reason").with("why", Said::new(remedy.message())));
         lines.push(Line {
-            price: writer
-                .price_of_patch(remedy.as_str())
-                .map(|price| writer.say(&Said::new("letter-price-each-time").with("price", price))),
+            price: writer.price_of_patch(remedy),
             ..led(lead, writer.say(&holds))
         });
     }
@@ -37,44 +35,51 @@ pub fn lines(writer: &Writer) -> Vec<Line> {
         lines.push(line(writer.text("letter-patch-nothing")));
     }
     lines.extend(not_sold(writer));
-    lines.push(what_it_costs(writer));
+    let told = patches.keys().take(PATCHES_NAMED).map(|(remedy, _)| remedy);
+    lines.extend(what_it_costs(writer, told));
     lines
 }
 
-/// What making safe and mending cost by our offer; where neither is offered, where the price of the rest stands; that none is named yet.
-fn what_it_costs(writer: &Writer) -> Line {
-    let mut priced = writer.priced();
-    // What is advised goes before what is offered all the same.
-    priced.sort_by_key(|(_, course, _)| course.nevertheless.is_some());
-    let mends: Vec<Said> = priced
-        .iter()
-        .filter(|(_, course, _)| matches!(course.course, Course::MakeSafe | Course::Repair))
-        .map(|&(offer, course, price)| named_with_price(writer, offer, course, price))
+/// What making safe and mending cost by our offer, beside the patches told already; where neither is offered, where the price of the rest
+/// stands; that none is named yet.
+fn what_it_costs<'r>(writer: &Writer, told: impl Iterator<Item = &'r RemedyKey>) -> Option<Line> {
+    let told: Vec<&PricedCourse> = told
+        .filter_map(|remedy| Some(writer.patching_course(remedy)?.1))
         .collect();
-    if !mends.is_empty() {
-        return led(
+    let priced = writer.priced();
+    let mends: Vec<&Priced> = priced
+        .iter()
+        .filter(|it| matches!(it.course.course, Course::MakeSafe | Course::Repair))
+        .collect();
+    let rest: Vec<Said> = mends
+        .iter()
+        .filter(|it| !told.contains(&it.course))
+        .map(|it| named_with_price(writer, it))
+        .collect();
+    if !rest.is_empty() {
+        return Some(led(
             writer.text("letter-price-offered"),
-            writer.sentence(&super::few(mends, PRICES_NAMED)),
-        );
+            writer.sentence(&super::few(rest, PRICES_NAMED)),
+        ));
     }
-    line(writer.text(if priced.is_empty() {
-        "letter-price-later"
-    } else {
-        "letter-price-of-advice"
-    }))
+    let key = match (priced.is_empty(), mends.is_empty()) {
+        (true, _) => "letter-price-later",
+        (false, true) => "letter-price-of-advice",
+        (false, false) => return None,
+    };
+    Some(line(writer.text(key)))
 }
 
-fn named_with_price(
-    writer: &Writer,
-    offer: &Offer,
-    course: &PricedCourse,
-    price: MoneySpread,
-) -> Said {
-    let name = grounds::course_narrowed(course.course, narrowed(course));
+fn named_with_price(writer: &Writer, it: &Priced) -> Said {
+    let name = grounds::course_narrowed(it.course.course, narrowed(it.course));
     let says = Said::new("letter-course-for")
         .with("course", writer.small(&name))
-        .with("price", price.says(&offer.currency));
-    writer.on_structure(offer.structure, says)
+        .with("price", it.price.says(&it.offer.currency));
+    if writer.offers().count() > 1 {
+        writer.on_structure(it.offer.structure, says)
+    } else {
+        says
+    }
 }
 
 /// Remedies that only buy time on what is failing, with the parts they'd be put on.
