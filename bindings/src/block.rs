@@ -138,6 +138,8 @@ pub enum FieldKind {
     Phone,
     /// A day: year, month, day, as 2026-09-14.
     Day,
+    /// Inclinations in degrees, one beside the other; a phone laid on the slope adds to them.
+    Inclination,
     /// One line that the phone can fill with where it stands.
     Position {
         /// What the button says that fills it.
@@ -159,6 +161,7 @@ impl Cross<FieldKind> for screens::FieldKind {
             Self::Words => FieldKind::Words,
             Self::Phone => FieldKind::Phone,
             Self::Day => FieldKind::Day,
+            Self::Inclination => FieldKind::Inclination,
             Self::Position { here, failed } => FieldKind::Position { here, failed },
             Self::OneOf { choices } => FieldKind::OneOf {
                 choices: choices.cross(),

@@ -7,6 +7,7 @@ use crate::long_work::LongWork;
 use crate::phone::words;
 use crate::ports::Ports;
 use crate::show::Screen;
+use crate::show::roof::PlanFile;
 use crate::{Language, Moment, PhoneWords, Trouble};
 use acts::{ActError, BookError, Key};
 use screens::{Action, Place, Screens};
@@ -16,7 +17,6 @@ use std::path::Path;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use trade::ids::{LetterId, PhotoId};
 use trade::property::Position;
-use trade::units::{Pitch, UnitError};
 use trade::words::{Said, Words};
 
 /// An open book behind its screens. A phone keeps one, for as long as it runs.
@@ -172,18 +172,18 @@ impl Book {
         }))
     }
 
-    /// How steep the phone lies, as a pitch that a field takes; `None` where it does not know.
+    /// What stands in a field of inclinations, and how steep the phone lies now beside it; `None` where it does not know.
     ///
     /// # Errors
-    /// Where the sensor broke, or the phone stands steeper than any roof.
-    pub fn pitch(&self) -> Result<Option<String>, Trouble> {
+    /// Where the sensor broke.
+    pub fn lean(&self, typed: String) -> Result<Option<String>, Trouble> {
         let degrees = self.ports.level.degrees();
         let degrees = degrees.map_err(|error| self.port(&error, "phone-port-level"))?;
-        let pitch = degrees.map(Pitch::from_degrees).transpose();
-        match pitch {
-            Ok(pitch) => Ok(pitch.map(|pitch| pitch.to_string())),
-            Err(error) => self.with(|screens| Err(steep(screens.words()?, &error))),
-        }
+        let before = Some(typed).filter(|typed| !typed.trim().is_empty());
+        Ok(degrees.map(|degrees| {
+            let readings = before.into_iter().chain([format!("{degrees:.1}")]);
+            readings.collect::<Vec<_>>().join(", ")
+        }))
     }
 
     /// The file of a small upright picture.
@@ -235,6 +235,25 @@ impl Book {
                 .write(&name, text.as_bytes())
                 .map_err(|error| unwritten(words, &error))
         })
+    }
+
+    /// Hands a file of a structure's plan on.
+    ///
+    /// # Errors
+    /// Where the structure is not in the book or was not measured; and where no program takes it.
+    pub fn share_plan(&self, structure: String, file: PlanFile) -> Result<(), Trouble> {
+        let file: screens::PlanFile = file.cross();
+        let written = self.with(|screens| {
+            let words = screens.words()?;
+            let structure = structure
+                .parse()
+                .map_err(|_| gone(words, "there-structure"))?;
+            let text = screens.plan_file(structure, file)?;
+            self.files
+                .write(file.name(), text.as_bytes())
+                .map_err(|error| unwritten(words, &error))
+        })?;
+        self.share(written, file.media())
     }
 
     /// Hands a letter on.
@@ -364,10 +383,6 @@ fn place_at(screens: &Screens, address: &str) -> Result<Place, Trouble> {
 
 fn gone(words: &Words, what: &'static str) -> Trouble {
     Trouble::of_act(words, &ActError::not_there(what))
-}
-
-fn steep(words: &Words, error: &UnitError) -> Trouble {
-    Trouble::refused(words, &error.says())
 }
 
 fn unread(words: &Words, error: &io::Error) -> Trouble {

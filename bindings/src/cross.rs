@@ -16,7 +16,7 @@ macro_rules! as_it_is {
     )+};
 }
 
-as_it_is!(String, bool);
+as_it_is!(String, bool, f64);
 
 impl Cross<String> for &str {
     fn cross(self) -> String {
@@ -47,7 +47,12 @@ macro_rules! as_text {
     )+};
 }
 
-as_text!(trade::ids::LetterId, trade::ids::PhotoId, screens::Place);
+as_text!(
+    trade::ids::LetterId,
+    trade::ids::PhotoId,
+    trade::ids::StructureId,
+    screens::Place
+);
 
 /// A record of ours with the same fields as one of `screens`.
 macro_rules! mirror {

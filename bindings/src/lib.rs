@@ -13,6 +13,7 @@
 mod block;
 mod book;
 mod cross;
+mod drawing;
 mod files;
 mod long_work;
 mod moment;
@@ -26,6 +27,7 @@ pub use block::{
     Row, Shot, Shutter, Tap,
 };
 pub use book::Book;
+pub use drawing::{At, Drawing, Ink, Lettering, Pen, Shape};
 pub use long_work::{HowFar, LongWork};
 pub use moment::Moment;
 pub use phone::{Language, PhoneWords};

@@ -55,6 +55,10 @@ pub struct PhoneWords {
     pub leave: String,
     /// On the button that ends long work.
     pub give_up: String,
+    /// Laying the phone on a slope to read its inclination.
+    pub lay: String,
+    /// Handing a letter on to another program.
+    pub share: String,
     /// Drawn white on black, for after dusk.
     pub dusk: String,
     /// Drawn black on white.
@@ -78,6 +82,8 @@ impl PhoneWords {
             go_on: text("phone-go-on"),
             leave: text("phone-leave"),
             give_up: text("phone-give-up"),
+            lay: text("phone-lay"),
+            share: text("phone-share"),
             dusk: text("phone-dusk"),
             day: text("phone-day"),
         }

@@ -270,14 +270,18 @@ fn a_core_that_breaks_is_told_and_the_next_tap_works() {
 }
 
 #[test]
-fn the_position_and_the_pitch_come_as_a_field_takes_them() {
+fn the_position_and_the_inclination_come_as_a_field_takes_them() {
     let desk = Desk::at_call();
     let book = desk.open().unwrap();
     assert_eq!(
         book.here().unwrap().as_deref(),
         Some("41.241235, -96.011300")
     );
-    assert_eq!(book.pitch().unwrap().as_deref(), Some("6:12"));
+    assert_eq!(book.lean(String::new()).unwrap().as_deref(), Some("26.6"));
+    assert_eq!(
+        book.lean("27.0".to_owned()).unwrap().as_deref(),
+        Some("27.0, 26.6")
+    );
     *desk.phone.refuses.lock().unwrap() = true;
     let Err(Trouble::Refused { says }) = book.here() else {
         panic!("the position was not allowed");

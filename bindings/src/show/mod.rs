@@ -2,11 +2,14 @@
 
 pub mod arrive;
 pub mod doorstep;
+pub mod leak;
 pub mod letter;
 pub mod mark;
+pub mod offer;
 pub mod outcome;
 pub mod property;
 pub mod reminders;
+pub mod roof;
 pub mod safety;
 pub mod settings;
 pub mod then_and_now;
@@ -68,6 +71,21 @@ pub enum Screen {
         /// Its state.
         state: verdict::VerdictState,
     },
+    /// The roof as it was measured.
+    Roof {
+        /// Its state.
+        state: roof::RoofState,
+    },
+    /// Where water comes in.
+    Leak {
+        /// Its state.
+        state: leak::LeakState,
+    },
+    /// What it costs.
+    Offer {
+        /// Its state.
+        state: offer::OfferState,
+    },
     /// What the owner gets.
     Letter {
         /// Its state.
@@ -119,6 +137,15 @@ impl Cross<Screen> for screens::Screen {
             },
             Self::Verdict(state) => Screen::Verdict {
                 state: state.cross(),
+            },
+            Self::Roof(state) => Screen::Roof {
+                state: (*state).cross(),
+            },
+            Self::Leak(state) => Screen::Leak {
+                state: state.cross(),
+            },
+            Self::Offer(state) => Screen::Offer {
+                state: (*state).cross(),
             },
             Self::Letter(state) => Screen::Letter {
                 state: state.cross(),

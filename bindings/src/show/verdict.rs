@@ -42,6 +42,8 @@ mirror! {
         unseen_title: String,
         /// What was not seen.
         unseen: Vec<String>,
+        /// What it costs.
+        offer: Button,
         /// Going to look, or back.
         back: Button,
         /// The main act.

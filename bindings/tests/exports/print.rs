@@ -1,6 +1,7 @@
 //! The exports as text: a record, an enum or an object a paragraph, in the order of their names.
 
 use std::collections::BTreeMap;
+use std::fmt::Write;
 use uniffi_meta::{EnumMetadata, FieldMetadata, FnParamMetadata, Metadata, RecordMetadata, Type};
 
 const HEADING: &str = "# What crosses to Kotlin and Swift, read from the built library.\n\
@@ -57,9 +58,9 @@ pub fn exports(found: Vec<Metadata>) -> String {
     }
     let mut text = HEADING.to_owned();
     for (head, lines) in all {
-        text += &format!("\n{head}\n");
+        let _ = writeln!(text, "\n{head}");
         for line in lines {
-            text += &format!("    {line}\n");
+            let _ = writeln!(text, "    {line}");
         }
     }
     text

@@ -1,0 +1,34 @@
+//! Leak: where water that is seen inside comes in, the likeliest first.
+
+use crate::block::{Button, Form, Row};
+use crate::cross::mirror;
+
+mirror! {
+    /// One suspect.
+    Suspect of screens::Suspect {
+        /// What it is, and how much of all suspicion falls on it; a tap goes to look at it while a visit is open.
+        row: Row,
+        /// Why, what weighs most first.
+        why: Vec<String>,
+    }
+
+    /// The state of Leak.
+    LeakState of screens::Leak {
+        /// The address and the structure.
+        under: String,
+        /// The heading.
+        title: String,
+        /// Where it shows and in which weather.
+        ask: Form,
+        /// How places are told.
+        how: String,
+        /// Over the suspects.
+        suspects_title: String,
+        /// The suspects.
+        suspects: Vec<Suspect>,
+        /// What must be said of them.
+        caution: Option<String>,
+        /// Back to the roof.
+        back: Button,
+    }
+}
