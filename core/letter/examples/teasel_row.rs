@@ -1,5 +1,5 @@
 //! Writes the made-up letter of 18 Teasel Row as `letter.pdf`, `letter.html` and `letter.txt` into the folder named, to look at.
-//! `measured` after the folder adds its measured roof and its offer; `es` writes it in Spanish.
+//! `measured` after the folder adds its measured roof and its offer, `anew` those of a house to be covered anew; `es` writes it in Spanish.
 
 #[path = "../tests/made_up/mod.rs"]
 mod made_up;
@@ -18,12 +18,20 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     } else {
         Language::English
     };
-    let made_up = made_up::teasel_row();
+    let made_up = if asked("anew") {
+        made_up::roof::to_be_covered_anew()
+    } else {
+        made_up::teasel_row()
+    };
     let roof = made_up::roof::in_language(&made_up, language);
     let roofs = [roof.roofed()];
     let content = letter::compose(&Material {
         language,
-        ..made_up.with_roofs(if asked("measured") { &roofs } else { &[] })
+        ..made_up.with_roofs(if asked("measured") || asked("anew") {
+            &roofs
+        } else {
+            &[]
+        })
     });
     let pictures = made_up::photo::Drawn::new(1600, 1200, 1);
     std::fs::write(folder.join("letter.pdf"), letter::pdf(&content, &pictures)?)?;

@@ -29,8 +29,8 @@ pub struct Content {
     pub about: Vec<Plain>,
     /// Page one: what an owner asks.
     pub answers: Vec<Answer>,
-    /// What is offered at what price until when, a line for each offer: for the short text.
-    pub offered: Vec<Plain>,
+    /// What is offered at what price until when: for the short text.
+    pub offered: Vec<InShort>,
     /// What follows, in order.
     pub sections: Vec<Section>,
     /// What stands at the foot of every page, beside the page's number.
@@ -48,6 +48,15 @@ pub struct Letterhead {
     pub lines: Vec<Plain>,
     /// The telephone alone, for the short text.
     pub phone: Plain,
+}
+
+/// An offer in a line.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct InShort {
+    /// Until when it holds.
+    pub until: Plain,
+    /// Each course with its price, what is advised first.
+    pub courses: Vec<Plain>,
 }
 
 /// What an owner asks, in the order it is answered.

@@ -13,13 +13,13 @@ const TOLD: [(Asks, usize); 4] = [
 ];
 /// The same where something is offered: that stands after the advice.
 const TOLD_WITH_OFFER: [(Asks, usize); 4] = [
-    (Asks::Advice, 300),
-    (Asks::Leaking, 120),
-    (Asks::Wrong, 100),
-    (Asks::NotSeen, 74),
+    (Asks::Advice, 280),
+    (Asks::Leaking, 105),
+    (Asks::Wrong, 80),
+    (Asks::NotSeen, 59),
 ];
 /// The most characters that what is offered may take.
-const OFFERED: usize = 150;
+const OFFERED: usize = 220;
 const HEAD: usize = 90;
 const END: usize = 60;
 const CUT: &str = "…";
@@ -54,18 +54,24 @@ pub fn text(content: &Content) -> String {
     lines.join("\n")
 }
 
-/// What is offered, in as many whole lines as fit, the first one at least in part.
+/// What is offered until when, in one line: as many whole courses as fit, so that no price is cut in two.
 fn offered(content: &Content) -> Option<String> {
-    let mut lines = content.offered.iter();
-    let mut said = clipped(lines.next()?.as_str(), OFFERED);
-    for line in lines {
-        let longer = format!("{said}\n{line}");
-        if length(&longer) + 2 > OFFERED {
-            return Some(clipped(&format!("{said} {CUT}"), OFFERED));
+    let mut said = String::new();
+    for offer in &content.offered {
+        for (at, course) in offer.courses.iter().enumerate() {
+            let longer = match (said.as_str(), at) {
+                ("", _) => format!("{} {course}", offer.until),
+                (_, 0) => format!("{said}. {} {course}", offer.until),
+                _ => format!("{said}; {course}"),
+            };
+            // Room is kept for the sign that something was left out.
+            if length(&longer) + 2 > OFFERED {
+                return Some(format!("{said} {CUT}").trim_start().to_owned());
+            }
+            said = longer;
         }
-        said = longer;
     }
-    Some(said)
+    (!said.is_empty()).then_some(said)
 }
 
 /// The question, and as many lines of its answer as fit, the first one at least in part.

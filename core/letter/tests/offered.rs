@@ -11,6 +11,7 @@ use made_up::roof::{self, MadeRoof};
 use made_up::{MadeUp, task};
 use std::collections::BTreeSet;
 use trade::offer::{MoneySpread, PricedCourse, Sums};
+use trade::units::Money;
 use trade::verdict::{Course, Narrowed, Refused, When};
 use trade::words::{Language, Said, Words};
 
@@ -137,15 +138,30 @@ fn page_one_names_the_price_of_what_is_advised_and_of_a_patch() {
         ]
     );
     let patch = price_of(When::Now, Course::Repair, true);
-    assert_eq!(prices(Asks::Patch)[0], Some(format!("{patch}.")));
+    assert_eq!(
+        prices(Asks::Patch)[0],
+        Some(format!("{patch}, against our advice."))
+    );
     let told = in_json(content.answer(Asks::Patch).unwrap());
     assert!(
         told.contains(&format!(
-            "Make safe for now for {cover} and repair for {mend}"
+            "Make safe for now for {cover} and repair for {mend}."
         )),
         "{told}"
     );
     assert!(!told.contains("names no price"), "{told}");
+}
+
+/// An amount as it is said, without its currency.
+fn in_words(amount: Money) -> String {
+    let said = english(&MoneySpread::exactly(amount).says("USD"));
+    said.strip_suffix(" USD").unwrap().to_owned()
+}
+
+/// Whether an amount stands in a text by itself, not as the end of a greater one.
+fn tells(form: &str, amount: &str) -> bool {
+    let mut found = form.match_indices(amount);
+    found.any(|(at, _)| !form[..at].ends_with(|c: char| c.is_ascii_digit() || ",.".contains(c)))
 }
 
 /// Every amount that makes a price and is none, and every line of what it costs the firm.
@@ -164,7 +180,8 @@ fn the_firms_own(course: &PricedCourse) -> (BTreeSet<String>, BTreeSet<String>) 
         .chain(course.lines.iter().map(|line| line.amount))
         .flat_map(|amount| [amount.least, amount.likely, amount.most])
         .chain(course.lines.iter().map(|line| line.each))
-        .map(|amount| amount.to_string())
+        .map(in_words)
+        .filter(|amount| amount != "0.00")
         .collect();
     let lines = course
         .lines
@@ -186,16 +203,19 @@ fn nothing_of_the_firms_own_is_told() {
     let forms = three_forms(&letter_with(&made_up, &roof));
     let mut amounts = 0;
     for (course, price) in priced(&roof) {
-        let told = [
-            price.least.to_string(),
-            price.likely.to_string(),
-            price.most.to_string(),
-        ];
+        let told = [price.least, price.likely, price.most].map(in_words);
         let (own, lines) = the_firms_own(course);
         for form in &forms {
-            for amount in own.difference(&told.iter().cloned().collect()) {
-                let alone = form.matches(&format!(" {amount} USD")).count();
-                assert_eq!(alone, 0, "{amount} of {:?}: {form}", course.course);
+            assert!(
+                tells(form, &told[0]) && tells(form, &told[2]),
+                "{told:?}: {form}"
+            );
+            for amount in own.iter().filter(|amount| !told.contains(amount)) {
+                assert!(
+                    !tells(form, amount),
+                    "{amount} of {:?}: {form}",
+                    course.course
+                );
                 amounts += 1;
             }
             for word in [
@@ -250,8 +270,10 @@ fn a_course_without_a_price_says_why() {
             .count(),
         1
     );
+    let before = roof::of(&made_up);
+    let (_, price) = priced(&before).pop().unwrap();
     for form in three_forms(&content) {
-        assert!(!form.contains("634.15"), "{form}");
+        assert!(!tells(&form, &in_words(price.likely)), "{form}");
     }
 }
 
@@ -356,10 +378,47 @@ fn a_price_stands_only_beside_the_work_it_is_for() {
         .push(task(9, "clean-gutter"));
     let content = letter_with(&made_up, &roof);
     let told = in_json(content.answer(Asks::Advice).unwrap());
-    assert!(
-        told.contains("302.28") && !told.contains("634.15"),
-        "{told}"
-    );
+    let price_of = |course: Course| {
+        let mut all = priced(&roof).into_iter();
+        let advised = all.find(|(it, _)| it.course == course && it.nevertheless.is_none());
+        in_words(advised.unwrap().1.likely)
+    };
+    assert!(tells(&told, &price_of(Course::MakeSafe)), "{told}");
+    assert!(!tells(&told, &price_of(Course::Repair)), "{told}");
+}
+
+/// A short text holds whole prices or none: half a range would be another price.
+#[test]
+fn the_short_text_cuts_no_price_in_two() {
+    let made_up = roof::to_be_covered_anew();
+    let mut roof = roof::of(&made_up);
+    let mut courses = roof.offer.courses.iter();
+    let covering = courses
+        .find(|it| it.course == Course::TearOff)
+        .unwrap()
+        .clone();
+    let mut cut = 0;
+    for more in 0..8 {
+        let content = letter_with(&made_up, &roof);
+        let short = text(&content);
+        assert!(short.chars().count() <= letter::LONGEST);
+        let mut lines = short.lines();
+        let line = lines
+            .find(|line| line.starts_with("Offered until"))
+            .unwrap();
+        let (_, courses) = line.split_once(": ").unwrap();
+        let told: Vec<&str> = courses.trim_end_matches(" …").split("; ").collect();
+        let all: Vec<&str> = content.offered[0]
+            .courses
+            .iter()
+            .map(letter::plain::Plain::as_str)
+            .collect();
+        assert_eq!(told, all[..told.len()], "{line}");
+        assert_eq!(line.ends_with(" …"), told.len() < all.len(), "{line}");
+        cut += usize::from(told.len() < all.len());
+        roof.offer.courses.insert(more % 3, covering.clone());
+    }
+    assert!(cut > 0);
 }
 
 #[test]

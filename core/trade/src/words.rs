@@ -243,7 +243,7 @@ impl Words {
             Arg::Date(date) => self.date(*date).into(),
             Arg::Length(length) => length.imperial().into(),
             Arg::Pitch(pitch) => pitch.to_string().into(),
-            Arg::Money(money) => money.to_string().into(),
+            Arg::Money(money) => in_thousands(&money.to_string()).into(),
             Arg::Said(said) => self.say(said).into(),
             Arg::List(list) => self.list(list).into(),
         }
@@ -271,6 +271,47 @@ impl Words {
                     .with("most", most.join(", "))
                     .with("last", last.clone()),
             ),
+        }
+    }
+}
+
+/// An amount with a comma before each three digits of its whole part: in English, and in Spanish as it is written in the United States and Mexico.
+fn in_thousands(amount: &str) -> String {
+    let (whole, cents) = amount.split_once('.').unwrap_or((amount, ""));
+    let digits = whole.trim_start_matches('-').len();
+    let mut out = String::with_capacity(amount.len() + digits / 3);
+    for (at, c) in whole.chars().enumerate() {
+        let left = whole.len() - at;
+        if c.is_ascii_digit() && left < digits && left.is_multiple_of(3) {
+            out.push(',');
+        }
+        out.push(c);
+    }
+    if !cents.is_empty() {
+        out.push('.');
+        out.push_str(cents);
+    }
+    out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::in_thousands;
+
+    #[test]
+    fn amounts_are_written_in_thousands() {
+        let cases = [
+            ("0.00", "0.00"),
+            ("999.50", "999.50"),
+            ("1000.00", "1,000.00"),
+            ("11840.25", "11,840.25"),
+            ("1234567.00", "1,234,567.00"),
+            ("-999.00", "-999.00"),
+            ("-1000.00", "-1,000.00"),
+            ("100000", "100,000"),
+        ];
+        for (amount, written) in cases {
+            assert_eq!(in_thousands(amount), written);
         }
     }
 }

@@ -4,7 +4,7 @@
 use super::pricing::{narrowed, patched_again};
 use super::writer::Writer;
 use super::{first_page, grounds, paragraph, quantities};
-use crate::content::{Block, Line, Offered, Told};
+use crate::content::{Block, InShort, Line, Offered, Told};
 use crate::plain::Plain;
 use trade::ids::StructureId;
 use trade::offer::{Offer, PricedCourse};
@@ -211,26 +211,25 @@ fn in_words(writer: &Writer, course: &PricedCourse) -> Said {
 }
 
 /// What each offer holds at what price until when, for the short text.
-pub fn in_short(writer: &Writer) -> Vec<Plain> {
-    let mut lines = Vec::new();
-    for offer in writer.offers() {
-        let each: Vec<Said> = writer
-            .courses(offer)
-            .filter_map(|course| {
-                Some(
-                    Said::new("letter-course-for")
-                        .with("course", writer.small(&name(course)))
-                        .with("price", course.price()?.says(&offer.currency)),
-                )
-            })
-            .collect();
-        if !each.is_empty() {
-            let each = Said::new("letter-list").with("each", each);
-            let says = Said::new("letter-short-offer")
-                .with("date", offer.valid_until)
-                .with("each", writer.on_structure(offer.structure, each));
-            lines.push(writer.say(&says));
+pub fn in_short(writer: &Writer) -> Vec<InShort> {
+    let shorts = writer.offers().map(|offer| {
+        let until = Said::new("letter-short-offer").with("date", offer.valid_until);
+        let mut courses: Vec<&PricedCourse> = writer.courses(offer).collect();
+        courses.sort_by_key(|course| course.nevertheless.is_some());
+        let priced = courses.into_iter().filter_map(|course| {
+            let key = match course.nevertheless {
+                Some(_) => "letter-course-against",
+                None => "letter-course-for",
+            };
+            let says = Said::new(key)
+                .with("course", writer.small(&name(course)))
+                .with("price", course.price()?.says(&offer.currency));
+            Some(writer.say(&writer.on_structure(offer.structure, says)))
+        });
+        InShort {
+            until: writer.say(&until),
+            courses: priced.collect(),
         }
-    }
-    lines
+    });
+    shorts.filter(|short| !short.courses.is_empty()).collect()
 }

@@ -89,7 +89,13 @@ impl<'a> Writer<'a> {
     /// What a patch costs: as it is offered, else each time, where an offer compares with it.
     pub fn price_of_patch(&self, remedy: &RemedyKey) -> Option<Plain> {
         if let Some((offer, course)) = self.patching_course(remedy) {
-            return self.price(offer, course);
+            return self.price_or_none_yet(course, |price| {
+                let key = match course.nevertheless {
+                    Some(_) => "letter-price-against",
+                    None => "letter-price",
+                };
+                Said::new(key).with("price", price.says(&offer.currency))
+            });
         }
         self.offers().find_map(|offer| {
             let again = self.courses(offer).find_map(patched_again)?;

@@ -59,7 +59,9 @@ fn what_it_costs<'r>(writer: &Writer, told: impl Iterator<Item = &'r RemedyKey>)
     if !rest.is_empty() {
         return Some(led(
             writer.text("letter-price-offered"),
-            writer.sentence(&super::few(rest, PRICES_NAMED)),
+            writer.sentence(
+                &Said::new("letter-work-lead").with("work", super::few(rest, PRICES_NAMED)),
+            ),
         ));
     }
     let key = match (priced.is_empty(), mends.is_empty()) {
