@@ -66,6 +66,16 @@ async function after(page) {
   await page.locator('.hand .main').tap();
   await page.waitForURL('**/verdict/**');
   await take(page, 'verdict');
+  await page.locator('a[href^="/offer/"]').tap();
+  await page.waitForURL('**/offer/**');
+  await take(page, 'offer');
+  await page.goto(property);
+  await page.locator('a[href^="/roof/"]').tap();
+  await page.waitForURL('**/roof/**');
+  await take(page, 'roof');
+  await page.goto(`${page.url().replace('/roof/', '/leak/')}?x=4876800000&y=1524000000&within=609600000&when=wet-when-driven-rain&wind=180`);
+  await page.locator('.plan').evaluate((plan) => scrollTo(0, plan.offsetTop - 90));
+  await take(page, 'leak');
   await page.goto(property.replace('/doorstep/', '/outcome/'));
   await take(page, 'outcome');
   await page.goto(property.replace('/doorstep/', '/property/'));

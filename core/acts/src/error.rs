@@ -106,7 +106,10 @@ const MISTAKES: usize = 8;
 fn price_list(mistakes: &[Said]) -> Said {
     let more = i64::try_from(mistakes.len().saturating_sub(MISTAKES)).unwrap_or(i64::MAX);
     let told: Vec<Said> = mistakes.iter().take(MISTAKES).cloned().collect();
-    Said::new("error-price-list")
+    if more == 0 {
+        return Said::new("error-price-list").with("mistakes", told);
+    }
+    Said::new("error-price-list-more")
         .with("mistakes", told)
         .with("more", more)
 }

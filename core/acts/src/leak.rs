@@ -1,6 +1,7 @@
 //! Where water that is seen inside comes in: the known parts of a structure, traced on its plan.
 
 use crate::{ActError, measure};
+use roof::draw::{Marks, Picture, Stained};
 use trade::catalogue::{Catalogue, Kind};
 use trade::history::History;
 use trade::ids::StructureId;
@@ -9,7 +10,7 @@ use trade::mark::{Mark, MeasureOf};
 use trade::property::Part;
 use trade::roof::{LineKind, Plane, RoofPlan};
 use trade::units::Length;
-use trade::words::Said;
+use trade::words::{Said, Words};
 
 /// How wide and deep what stands through a roof is taken to be where nobody measured it. Common practice, no source.
 const ACROSS: Length = Length::inches(24);
@@ -120,4 +121,36 @@ fn middle(plane: &Plane) -> (f64, f64) {
         (sum.0 + corner.x, sum.1 + corner.y)
     });
     (sum.0 / count, sum.1 / count)
+}
+
+/// The ways of how many suspects are drawn: more of them hide the roof.
+pub const SHOWN: usize = 3;
+
+/// The plan with a stain and the ways of the water from its first suspects.
+///
+/// # Errors
+/// Where the structure was not measured.
+pub fn pictured(
+    history: &History,
+    structure: StructureId,
+    stain: &Stain,
+    suspects: &[Suspected],
+    words: &Words,
+) -> Result<Picture, ActError> {
+    let plan =
+        measure::plan(history, structure)?.ok_or_else(|| ActError::not_there("there-plan"))?;
+    let marks = Marks {
+        stain: Some(Stained {
+            at: stain.at,
+            within: stain.within.in_metres(),
+        }),
+        water: suspects
+            .iter()
+            .take(SHOWN)
+            .map(|one| one.way.clone())
+            .collect(),
+        below: Some(Said::new("roof-street-below")),
+        ..Marks::default()
+    };
+    Ok(roof::draw::plan(&plan, &marks, words, roof::draw::PHONE))
 }

@@ -1,8 +1,9 @@
 //! The letter: what the owner gets.
 
 use crate::judge::Judged;
+use crate::roofed::{self, RoofTold};
 use crate::{ActError, Moment, judge};
-use ::letter::{Content, Material, Pictures};
+use ::letter::{Content, Material, Pictures, Roofed};
 use book::{Book, Entry};
 use trade::catalogue::Catalogue;
 use trade::history::History;
@@ -47,6 +48,8 @@ pub fn compose(
     moment: Moment,
 ) -> Result<(Judged, Content), ActError> {
     let judged = judge::judge(book, visit, moment)?;
+    let told = roofed::roofs(book, &judged, language, moment)?;
+    let roofs: Vec<Roofed<'_>> = told.iter().map(RoofTold::roofed).collect();
     let content = ::letter::compose(&Material {
         firm: &judged.going.firm,
         profile: &judged.going.profile,
@@ -54,7 +57,7 @@ pub fn compose(
         visit,
         threads: &judged.threads,
         verdicts: &judged.verdicts,
-        roofs: &[],
+        roofs: &roofs,
         catalogue: Catalogue::standard(),
         language,
         on: moment.today,

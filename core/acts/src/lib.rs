@@ -33,6 +33,7 @@ pub mod offer;
 pub mod outcome;
 pub mod premises;
 pub mod record;
+mod roofed;
 pub mod settings;
 pub mod tray;
 pub mod undo;

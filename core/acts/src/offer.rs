@@ -5,9 +5,11 @@ use crate::settings::Going;
 use crate::{ActError, Moment, judge, measure};
 use ::judge::layers;
 use book::{Book, Entry};
-use price::{Asking, Basis, Choices, OfferError, Reading, Standing, Supplies, Wanted, Weights};
+use price::{
+    Asking, Basis, Choices, OfferError, Patch, Reading, Standing, Supplies, Wanted, Weights,
+};
 use rust_decimal::Decimal;
-use trade::catalogue::Catalogue;
+use trade::catalogue::{Catalogue, Effect};
 use trade::history::History;
 use trade::ids::{OfferId, StructureId, VisitId};
 use trade::laid::{Laid, LaidPiece, Pieces, ValleyIs};
@@ -142,6 +144,7 @@ pub fn offer(
         .ok_or_else(|| ActError::not_there("there-structure"))?;
     let wanted = wanted(&judged.history, verdict, because);
     let reckoned = reckon(&judged.history, structure, &judged.going, Some(&list)).ok();
+    let patch = patch_asked(&judged, structure);
     let asking = Asking {
         verdict,
         history: &judged.history,
@@ -151,11 +154,38 @@ pub fn offer(
         tear_off: reckoned.as_ref().and_then(|one| one.tear_off.as_ref().ok()),
         counts: &[],
         wanted: &wanted,
-        patch: None,
+        patch: patch.as_ref(),
         repair_lasts: None,
     };
     let offer = price::offers(moment.id(), moment.today, &asking)?;
     Ok((judged, offer))
+}
+
+/// The patch that the caller asked for, where it only buys time: what a lasting course is compared with.
+fn patch_asked(judged: &Judged, structure: StructureId) -> Option<Patch> {
+    let catalogue = Catalogue::standard();
+    let history = &judged.history;
+    let asks = &judged.visit.request.asks;
+    asks.iter().find_map(|ask| {
+        let remedy = ask.remedy.as_ref()?;
+        let part = history.parts_of(structure).find(|part| {
+            let found = history.mark_on(part.id, judged.visit.id);
+            part.kind == ask.kind
+                && found.is_some_and(|mark| {
+                    mark.defects.iter().any(|seen| {
+                        let effect = catalogue
+                            .defect(&seen.defect)
+                            .and_then(|defect| defect.effect_on(&part.kind, remedy));
+                        matches!(effect, Some(Effect::BuysTime { .. }))
+                    })
+                })
+        })?;
+        Some(Patch {
+            part: part.id,
+            remedy: remedy.clone(),
+            holds: None,
+        })
+    })
 }
 
 /// What is offered against advice: what the last offer of the same verdict held, and what is wanted now.

@@ -173,6 +173,10 @@ impl FromStr for Length {
     /// Reads feet, inches with fractions, metres, centimetres and millimetres. A bare number has no unit and is refused.
     fn from_str(text: &str) -> Result<Self, UnitError> {
         let refused = || UnitError::NotALength(text.to_owned());
+        // A hyphen parts feet from inches; before them it would make a length that none of ours can be.
+        if text.trim_start().starts_with(['-', '−', '–']) {
+            return Err(refused());
+        }
         let spaced = separate_units(text);
         let mut nanometres = 0.0_f64;
         let mut number: Option<f64> = None;
@@ -518,7 +522,7 @@ mod tests {
     #[test]
     fn what_is_no_length_is_refused() {
         for text in [
-            "", "12", "ft", "1/0 in", "6 7 in", "a in", "1e400 m", "6 3/2 in", "0x3 ft",
+            "", "12", "-5 ft", "ft", "1/0 in", "6 7 in", "a in", "1e400 m", "6 3/2 in", "0x3 ft",
         ] {
             assert!(text.parse::<Length>().is_err(), "{text}");
         }

@@ -8,6 +8,7 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Leak) -> Markup {
     let body = html! {
         p class="say" { (state.how) }
         (block::form(frame, &state.ask, "fields"))
+        @if let Some(plan) = &state.plan { (super::roof::picture(plan)) }
         @if !state.suspects.is_empty() {
             h2 id="suspects" { (state.suspects_title) }
             @for one in &state.suspects { (suspect(one)) }

@@ -7,6 +7,7 @@ use crate::form::{FormOf, value_of};
 use crate::name;
 use crate::place::{Place, Shows};
 use crate::screens::Context;
+use crate::show::roof::Drawn;
 use acts::{ActError, leak, measure};
 use serde::Serialize;
 use trade::history::History;
@@ -35,6 +36,8 @@ pub struct Leak {
     pub ask: Form,
     /// How places are told.
     pub how: String,
+    /// The plan with the stain and the ways of its water, once it was traced.
+    pub plan: Option<Drawn>,
     /// Over the suspects.
     pub suspects_title: String,
     /// The suspects.
@@ -67,6 +70,10 @@ pub(crate) fn show(
         title: context.text("leak-title"),
         ask: ask(context, structure, stain),
         how: context.text("leak-how"),
+        plan: match stain {
+            Some(shows) => Some(traced(context, &history, structure, shows, &suspects)?),
+            None => None,
+        },
         suspects_title: context.text("leak-suspects"),
         caution: (!suspects.is_empty()).then(|| context.text("leak-caution")),
         suspects: suspects
@@ -79,6 +86,33 @@ pub(crate) fn show(
                 to: Place::Roof { structure },
             },
         ),
+    })
+}
+
+/// The plan, the stain, and the way of the water from each of the first suspects.
+fn traced(
+    context: &Context<'_>,
+    history: &History,
+    structure: StructureId,
+    shows: &Shows,
+    suspects: &[Suspected],
+) -> Result<Drawn, ActError> {
+    let picture = leak::pictured(
+        history,
+        structure,
+        &stain_of(shows),
+        suspects,
+        context.words,
+    )?;
+    let names: Vec<Said> = suspects
+        .iter()
+        .take(leak::SHOWN)
+        .map(|one| one.name.clone())
+        .collect();
+    Ok(Drawn {
+        drawing: picture.drawing,
+        title: context.text("roof-plan-title"),
+        says: context.say(&Said::new("leak-plan-says").with("names", names)),
     })
 }
 

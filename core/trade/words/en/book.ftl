@@ -210,8 +210,8 @@ shape-other = this is not of the published shape (“{ $detail }”); `ladderboo
 
 # --- roof, price and offer
 error-unchanged = { $problem } Nothing was changed.
-error-price-list = The price list was not taken in; the one before it still stands. { $mistakes } { $more ->
-    [0] { "" }
+error-price-list = The price list was not taken in; the one before it still stands. { $mistakes }
+error-price-list-more = The price list was not taken in; the one before it still stands. { $mistakes } { $more ->
     [one] One more line is wrong.
    *[other] { $more } more lines are wrong.
  }

@@ -105,9 +105,9 @@ desk-answer-unwritable = The answer could not be written as JSON (“{ $detail }
 
 # --- roof and prices
 desk-roof-what = Name the file of an outline, or an address with --at.
-desk-roof-not-measured = Nobody measured a roof at this address yet. Give its outline: ladderbook roof FILE --at ADDRESS.
+desk-roof-not-measured = Nobody measured a roof at this address yet. Give its outline: "ladderbook roof FILE --at ADDRESS".
 desk-structure-none = { $count ->
     [one] One structure stands at this address.
    *[other] { $count } structures stand at this address.
  } Choose one by its number.
-desk-prices-none = The book has no price list yet. Take one in: ladderbook prices FILE.
+desk-prices-none = The book has no price list yet. Take one in: "ladderbook prices FILE".

@@ -381,6 +381,7 @@ leak-where = Where does it show?
 leak-within = Give or take
 leak-wind = The wind blows then
 leak-trace = Trace it
+leak-plan-says = The stain, and the way of the water from: { $names }.
 leak-suspects = Look here first
 leak-share = { $share } of 100 · { $stop }
 leak-caution = This is a guess from what is known of the roof. Water travels: look before you cut.

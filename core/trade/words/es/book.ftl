@@ -210,8 +210,8 @@ shape-other = esto no tiene la forma publicada (“{ $detail }”); `ladderbook 
 
 # --- roof, price and offer
 error-unchanged = { $problem } No se cambió nada.
-error-price-list = La lista de precios no se tomó; la anterior sigue valiendo. { $mistakes } { $more ->
-    [0] { "" }
+error-price-list = La lista de precios no se tomó; la anterior sigue valiendo. { $mistakes }
+error-price-list-more = La lista de precios no se tomó; la anterior sigue valiendo. { $mistakes } { $more ->
     [one] Hay una línea más con error.
    *[other] Hay { $more } líneas más con error.
  }

@@ -105,9 +105,9 @@ desk-answer-unwritable = La respuesta no se pudo escribir como JSON (“{ $detai
 
 # --- roof and prices
 desk-roof-what = Nombre el archivo de un contorno, o una dirección con --at.
-desk-roof-not-measured = Nadie midió un techo en esta dirección todavía. Dé su contorno: ladderbook roof ARCHIVO --at DIRECCIÓN.
+desk-roof-not-measured = Nadie midió un techo en esta dirección todavía. Dé su contorno: "ladderbook roof ARCHIVO --at DIRECCIÓN".
 desk-structure-none = { $count ->
     [one] En esta dirección hay una construcción.
    *[other] En esta dirección hay { $count } construcciones.
  } Elija una por su número.
-desk-prices-none = El libro todavía no tiene lista de precios. Agregue una: ladderbook prices ARCHIVO.
+desk-prices-none = El libro todavía no tiene lista de precios. Agregue una: "ladderbook prices ARCHIVO".

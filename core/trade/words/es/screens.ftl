@@ -381,6 +381,7 @@ leak-where = ¿Dónde se ve?
 leak-within = Más o menos
 leak-wind = El viento viene entonces
 leak-trace = Seguirla
+leak-plan-says = La mancha, y el camino del agua desde: { $names }.
 leak-suspects = Mire primero aquí
 leak-share = { $share } de 100 · { $stop }
 leak-caution = Es una suposición según lo que se sabe del techo. El agua camina: mire antes de cortar.

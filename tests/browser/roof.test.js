@@ -1,0 +1,105 @@
+// The roof measured, its leak traced, its courses priced: on the demo's main story, in English and in Spanish.
+
+import assert from 'node:assert/strict';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { after, before, test } from 'node:test';
+import { start } from './harness/ladderbook.js';
+import { AT_THE_TAILGATE, lookOver } from './harness/look_over.js';
+import { openBrowser, openPhone } from './harness/phone.js';
+import { Hand } from './harness/visit.js';
+import { wordsOf } from './harness/words.js';
+
+let say = wordsOf('en');
+let browser, folder, ladderbook, page, hand, doorstep;
+before(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'ladderbook-'));
+  browser = await openBrowser();
+  ladderbook = await start('demo', '--port', '0', '--out', join(folder, 'told'));
+  page = await openPhone(browser);
+  page.setDefaultTimeout(10_000);
+  hand = new Hand(page, say);
+  await page.goto(ladderbook.url);
+  await page.getByLabel(say('arrive-find')).fill('318 lamplighter');
+  await hand.go(hand.button(say('arrive-find-button')));
+  await hand.go(page.getByRole('link', { name: /^318 Lamplighter Ln/ }));
+  doorstep = page.url();
+});
+after(async () => {
+  await browser?.close();
+  await ladderbook?.stop();
+  await rm(folder, { recursive: true, force: true });
+});
+
+test('the plan, its numbers, and its files', async () => {
+  await hand.go(hand.link(say('roof-title')));
+  const plan = page.locator('.plan svg');
+  assert.equal(await plan.getAttribute('role'), 'img');
+  assert.match(await plan.locator('desc').textContent(), /8:12/);
+  await lookOver(page, 'roof', AT_THE_TAILGATE);
+  for (const name of ['plan.svg', 'plan.dxf', 'plan.geojson', 'slopes.csv', 'lines.csv']) {
+    const link = page.locator(`a[href$="/${name}"]`);
+    const file = await page.request.get(await link.evaluate((one) => one.href));
+    assert.equal(file.status(), 200, name);
+    assert.ok((await file.text()).length > 100, name);
+  }
+});
+
+test('a gable becomes a hip, and a gable again', async () => {
+  const edge = page.getByRole('group').filter({ hasText: say('edge-gable') }).nth(1);
+  const slopes = () => page.locator('.plan desc').textContent();
+  const before = await slopes();
+  await hand.go(hand.button(say('edge-hip'), edge));
+  assert.notEqual(await slopes(), before);
+  await hand.go(hand.button(say('edge-gable'), edge));
+  assert.equal(await slopes(), before);
+});
+
+test('what gives no roof is refused, and stays typed', async () => {
+  const sides = await hand.unfold(say('roof-sides'));
+  await sides.locator('textarea').fill('40 ft L\n12 ft');
+  await sides.getByLabel(say('roof-pitch')).fill('6/12');
+  await hand.go(hand.button(say('measure-keep'), sides));
+  assert.ok((await page.locator('.trouble').innerText()).includes(say('wrong-side')));
+  assert.equal(await page.locator('textarea[name=sides]').inputValue(), '40 ft L\n12 ft');
+  page.trouble.length = 0; // the browser names the refusal's status
+});
+
+test('a stain is traced to the cheek that failed', async () => {
+  await hand.go(hand.link(say('leak-title')));
+  await page.getByLabel(say('roof-x')).fill('16 ft');
+  await page.getByLabel(say('roof-y')).fill('5 ft');
+  await page.getByLabel(say('request-wet-when')).selectOption({ label: say('wet-when-driven-rain') });
+  await page.getByLabel(say('leak-wind')).selectOption({ label: say('wind-street') });
+  await hand.go(hand.button(say('leak-trace')));
+  assert.match(await page.locator('.suspect').first().innerText(), /left cheek/);
+  await lookOver(page, 'leak', AT_THE_TAILGATE);
+});
+
+test('the offer, put in the letter', async () => {
+  await page.goto(doorstep);
+  const letter = await hand.link(say('doorstep-past')).evaluate((link) => link.href);
+  await page.goto(letter.replace('/letter/', '/then-and-now/'));
+  await hand.go(hand.link(say('verdict-title')));
+  await hand.go(hand.link(say('offer-title')));
+  await page.locator('.price').first().waitFor();
+  await lookOver(page, 'offer', AT_THE_TAILGATE);
+  await hand.keep(hand.button(say('offer-put')).last(), 'saved-offer');
+});
+
+test('the same in Spanish', async () => {
+  const offer = page.url();
+  await page.goto(new URL('/settings', offer).href);
+  await page.getByLabel(say('settings-language')).selectOption({ label: say('language-spanish') });
+  await hand.go(hand.button(say('settings-keep')).first());
+  say = wordsOf('es');
+  await page.goto(offer);
+  await lookOver(page, 'es-offer', AT_THE_TAILGATE);
+  await page.locator('a[href^="/roof/"]').first().tap();
+  await page.waitForURL('**/roof/**');
+  await lookOver(page, 'es-roof', AT_THE_TAILGATE);
+  await page.goto(page.url().replace('/roof/', '/leak/'));
+  await lookOver(page, 'es-leak', AT_THE_TAILGATE);
+  assert.deepEqual(page.trouble, []);
+});
