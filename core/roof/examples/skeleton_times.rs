@@ -8,7 +8,9 @@ use std::io::{BufRead, Write};
 use std::time::Instant;
 
 fn main() -> Result<(), Box<dyn Error>> {
-    let rounds: u32 = std::env::args().nth(1).map_or(Ok(5), |given| given.parse())?;
+    let rounds: u32 = std::env::args()
+        .nth(1)
+        .map_or(Ok(5), |given| given.parse())?;
     for line in std::io::stdin().lock().lines() {
         let ring = ring(&line?)?;
         let mut best = f64::INFINITY;

@@ -32,10 +32,12 @@
 //!
 //! - two edges of *one plane* become neighbours: they are one edge from now on;
 //! - two edges that face each other come to lie on each other: the level *ridge* between them runs to the nearer end at once;
-//! - two edges that run the same way at *different* speed come to lie in one line: the faster, which is the shallower plane, goes on over the slower one.
-//!   Weighted skeletons leave this case open (T. Biedl, M. Held, S. Huber, D. Kaaser, P. Palfrader, "Weighted Straight Skeletons in the Plane", 2015;
-//!   G. Eder, M. Held, "Computing positively weighted straight skeletons of simple polygons based on a bisector arrangement", 2018): a roof whose pitch
-//!   changes from steep to shallow is what a carpenter would build.
+//! - two edges that run the same way at *different* speed come to lie in one line: the slower, which is the steeper plane, goes on over the faster
+//!   one; but where the slower stands upright, the plane goes on over it. Weighted skeletons leave this case open (T. Biedl, M. Held, S. Huber, D. Kaaser,
+//!   P. Palfrader, "Weighted Straight Skeletons in the Plane", 2015; see G. Eder, M. Held, "Computing positively weighted straight skeletons of
+//!   simple polygons based on a bisector arrangement", 2018, and G. Eder, M. Held, P. Palfrader on their implementation). As we decide it, a
+//!   shallow porch runs up to the main roof's eave line and the main roof goes on above it, and water flows together again above a shaft's walls.
+//!   [`Skeleton::choices`] counts how often this was decided.
 //!
 //! Neighbouring edges of one line but of different slope are parted from the start by an upright *step* across the line, so that each
 //! keeps its slope.
@@ -106,7 +108,7 @@ pub struct Face {
 pub struct Skeleton {
     /// Where lines end: `x` and `y` in the outline's units, `z` in the same above the lowest base.
     pub nodes: Vec<[f64; 3]>,
-    /// The lines. Those along the outline come first.
+    /// The lines.
     pub arcs: Vec<Arc>,
     /// The planes, upright ones among them.
     pub faces: Vec<Face>,

@@ -28,7 +28,10 @@ fn a_gable() {
     assert!((area_of(&plan) - 1252.2).abs() < 0.05);
     near(length_of(&plan, LineKind::Ridge), 40.0);
     near(length_of(&plan, LineKind::Eave), 80.0);
-    near(length_of(&plan, LineKind::Rake), 4.0 * 14.0 * 1.25_f64.sqrt());
+    near(
+        length_of(&plan, LineKind::Rake),
+        4.0 * 14.0 * 1.25_f64.sqrt(),
+    );
     near(length_of(&plan, LineKind::Hip), 0.0);
     near(plan.height.in_feet(), 7.0);
 }
@@ -55,7 +58,11 @@ fn a_common_rafter() {
     outline.rings[0][1].is = EdgeIs::Gable;
     outline.rings[0][3].is = EdgeIs::Gable;
     for rake in in_feet(&plan(&[outline]), LineKind::Rake) {
-        assert!((rake * 12.0 - 111.125).abs() < 1.0 / 16.0, "{}", rake * 12.0);
+        assert!(
+            (rake * 12.0 - 111.125).abs() < 1.0 / 16.0,
+            "{}",
+            rake * 12.0
+        );
     }
 }
 
@@ -248,7 +255,10 @@ fn a_shaft_through_a_plane() {
     assert_eq!(plan.planes.len(), 2);
     assert_eq!(plan.planes[0].holes.len(), 1);
     near(plan.plan_area().in_square_feet(), 40.0 * 28.0 - 12.0);
-    near(length_of(&plan, LineKind::Step), 2.0 * 3.0 * 1.25_f64.sqrt());
+    near(
+        length_of(&plan, LineKind::Step),
+        2.0 * 3.0 * 1.25_f64.sqrt(),
+    );
     near(length_of(&plan, LineKind::Wall), 4.0);
     near(length_of(&plan, LineKind::Ridge), 40.0);
 }
@@ -288,7 +298,13 @@ fn a_steeper_plane_hangs_lower() {
 /// Neighbours of one line and different pitch: a step across parts them, and each keeps its pitch.
 #[test]
 fn a_change_of_pitch_along_an_eave() {
-    let corners = [(0.0, 0.0), (20.0, 0.0), (40.0, 0.0), (40.0, 28.0), (0.0, 28.0)];
+    let corners = [
+        (0.0, 0.0),
+        (20.0, 0.0),
+        (40.0, 0.0),
+        (40.0, 28.0),
+        (0.0, 28.0),
+    ];
     let mut outline = body(&corners, rise(12));
     outline.rings[0][1].pitch = Some(rise(6));
     outline.rings[0][2].is = EdgeIs::Gable;
@@ -304,7 +320,10 @@ fn a_change_of_pitch_along_an_eave() {
 fn a_porch_beside_a_house() {
     let mut house = body(&rectangle(40.0, 28.0), rise(6));
     house.raised = Length::feet(3);
-    let mut porch = body(&[(10.0, -8.0), (30.0, -8.0), (30.0, 0.0), (10.0, 0.0)], rise(3));
+    let mut porch = body(
+        &[(10.0, -8.0), (30.0, -8.0), (30.0, 0.0), (10.0, 0.0)],
+        rise(3),
+    );
     porch.rings[0][1].is = EdgeIs::Gable;
     porch.rings[0][2].is = EdgeIs::Wall;
     porch.rings[0][3].is = EdgeIs::Gable;

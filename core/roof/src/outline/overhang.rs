@@ -19,7 +19,7 @@ pub(super) fn added(ring: &[Ready]) -> Vec<Ready> {
                 from: moved(edge.from, by),
                 ..*edge
             }),
-            None if out.0 == out.1 => grown.push(Ready {
+            None if before.overhang == edge.overhang => grown.push(Ready {
                 from: moved(edge.from, scaled(normals.1, out.1)),
                 ..*edge
             }),

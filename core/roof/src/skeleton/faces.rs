@@ -15,7 +15,18 @@ pub(super) fn gather(carried: &Carried, traced: Traced) -> Result<Skeleton, Neve
         return Err(never_closes(&edges, &traced.open));
     }
     let outline = outline(carried);
-    let arcs = contracted(&traced.nodes, outline.iter().chain(&traced.traces));
+    let mut traces: Vec<Trace> = outline.into_iter().chain(traced.traces).collect();
+    // Only where a plane went on over an edge that it came into line with can nothing of it be left between two lines.
+    if traced.choices > 0 {
+        traces = traces
+            .into_iter()
+            .flat_map(|trace| cut(&traced.nodes, trace))
+            .collect();
+    }
+    let mut arcs = contracted(&traced.nodes, &traces);
+    if traced.choices > 0 {
+        arcs = without_slivers(arcs);
+    }
     let faces = (1..carried.supports.len())
         .map(|support| {
             let plane = carried.supports.get(support);
@@ -102,9 +113,10 @@ fn outline(carried: &Carried) -> Vec<Trace> {
 }
 
 /// The lines that have a length, between nodes that are apart.
-fn contracted<'a>(nodes: &[[f64; 3]], traces: impl Iterator<Item = &'a Trace>) -> Vec<Trace> {
+fn contracted(nodes: &[[f64; 3]], traces: &[Trace]) -> Vec<Trace> {
     let same = in_one_place(nodes);
     traces
+        .iter()
         .map(|trace| Trace {
             from: root(&same, trace.from),
             to: root(&same, trace.to),
@@ -112,6 +124,85 @@ fn contracted<'a>(nodes: &[[f64; 3]], traces: impl Iterator<Item = &'a Trace>) -
         })
         .filter(|trace| trace.from != trace.to)
         .collect()
+}
+
+/// The lines without those that nothing of a plane lies between.
+fn without_slivers(arcs: Vec<Trace>) -> Vec<Trace> {
+    let mut lines = BTreeMap::new();
+    for arc in arcs {
+        lay_down(&mut lines, upward(arc));
+    }
+    lines.into_values().flatten().collect()
+}
+
+/// A line in pieces, from each node that lies on it to the next.
+fn cut(nodes: &[[f64; 3]], trace: Trace) -> Vec<Trace> {
+    let (from, to) = (nodes[trace.from], nodes[trace.to]);
+    let mut stops: Vec<(f64, usize)> = (0..nodes.len())
+        .filter(|&node| {
+            distance(from, nodes[node]) > ONE_PLACE && distance(nodes[node], to) > ONE_PLACE
+        })
+        .filter_map(|node| Some((share_of_way(from, to, nodes[node])?, node)))
+        .collect();
+    stops.sort_unstable_by(|one, other| one.0.total_cmp(&other.0));
+    let mut at = trace.from;
+    let mut pieces = Vec::with_capacity(stops.len() + 1);
+    for next in stops.into_iter().map(|(_, node)| node).chain([trace.to]) {
+        pieces.push(Trace {
+            from: at,
+            to: next,
+            ..trace
+        });
+        at = next;
+    }
+    pieces
+}
+
+/// How far along a line a point lies on it, as a share; `None` where it lies aside or beyond its ends.
+fn share_of_way(from: [f64; 3], to: [f64; 3], point: [f64; 3]) -> Option<f64> {
+    let way = [to[0] - from[0], to[1] - from[1], to[2] - from[2]];
+    let gone = [point[0] - from[0], point[1] - from[1], point[2] - from[2]];
+    let dot = |p: [f64; 3], q: [f64; 3]| p[0] * q[0] + p[1] * q[1] + p[2] * q[2];
+    let share = dot(way, gone) / dot(way, way);
+    let foot = [0, 1, 2].map(|axis| from[axis] + share * way[axis]);
+    ((0.0..=1.0).contains(&share) && distance(foot, point) < ONE_PLACE).then_some(share)
+}
+
+/// A line from its first node to its later one.
+fn upward(trace: Trace) -> Trace {
+    if trace.from < trace.to {
+        return trace;
+    }
+    Trace {
+        from: trace.to,
+        to: trace.from,
+        left: trace.right,
+        right: trace.left,
+    }
+}
+
+/// Puts a line to those between the same nodes. Where it has one plane on its left and another such line has that plane on its right, nothing of
+/// the plane lies between them: they are one line.
+fn lay_down(lines: &mut BTreeMap<(usize, usize), Vec<Trace>>, trace: Trace) {
+    let beside = lines.entry((trace.from, trace.to)).or_default();
+    let sliver = beside
+        .iter()
+        .position(|other| other.left == trace.right || other.right == trace.left);
+    match sliver.map(|at| beside.swap_remove(at)) {
+        None => beside.push(trace),
+        Some(other) => {
+            let (left, right) = if other.left == trace.right {
+                (trace.left, other.right)
+            } else {
+                (other.left, trace.right)
+            };
+            beside.extend((left != right).then_some(Trace {
+                left,
+                right,
+                ..trace
+            }));
+        }
+    }
 }
 
 /// For each node one that is in the same place, and in the end the first of them.

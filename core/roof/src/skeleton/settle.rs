@@ -93,7 +93,10 @@ impl Wavefront<'_> {
         self.forget(corner);
         let (mut first, mut start) = (before, previous);
         if run.before {
-            (first, start) = (self.corners[previous].before, self.corners[previous].previous);
+            (first, start) = (
+                self.corners[previous].before,
+                self.corners[previous].previous,
+            );
             self.retire(previous, node);
         }
         let (mut last, mut end) = (after, next);

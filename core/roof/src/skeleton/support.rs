@@ -355,12 +355,11 @@ impl Supports {
 
     #[allow(clippy::cast_precision_loss)]
     fn meet_exactly(&self, ids: [SupportId; 3]) -> Meeting {
-        let (turn, value) = match self.whole_fraction(ids) {
-            Some((n, d)) => (d.cmp(&0), n as f64 / d as f64),
-            None => {
-                let (n, d) = self.fraction(ids);
-                (d.sign(), n.near() / d.near())
-            }
+        let (turn, value) = if let Some((n, d)) = self.whole_fraction(ids) {
+            (d.cmp(&0), n as f64 / d as f64)
+        } else {
+            let (n, d) = self.fraction(ids);
+            (d.sign(), n.near() / d.near())
         };
         let at = (turn != Ordering::Equal).then_some(Moment {
             near: Near {
@@ -376,9 +375,7 @@ impl Supports {
     fn whole_fraction(&self, ids: [SupportId; 3]) -> Option<(i128, i128)> {
         let [p, q, r] = ids.map(|id| self.0[id].whole);
         let (p, q, r) = (p?, q?, r?);
-        let columns = |last: usize| {
-            whole::det3([p, q, r].map(|row| [row[0], row[1], row[last]]))
-        };
+        let columns = |last: usize| whole::det3([p, q, r].map(|row| [row[0], row[1], row[last]]));
         Some((columns(3)?, columns(2)?))
     }
 
@@ -435,6 +432,7 @@ impl Supports {
     }
 
     /// On which side of a plane the point lies where three others meet: `Greater` where its line hasn't reached the point yet.
+    #[allow(clippy::many_single_char_names, reason = "rows and columns")]
     pub(super) fn side(&self, plane: SupportId, of: [SupportId; 3]) -> Ordering {
         if of.contains(&plane) {
             return Ordering::Equal;
@@ -464,6 +462,7 @@ impl Supports {
         }
     }
 
+    #[allow(clippy::many_single_char_names, reason = "rows and columns")]
     fn det4_exactly(&self, ids: [SupportId; 4]) -> Ordering {
         let rows = ids.map(|id| self.0[id].whole);
         if let [Some(i), Some(j), Some(k), Some(l)] = rows

@@ -206,13 +206,12 @@ impl<'a> Wavefront<'a> {
         let (before, edge) = (self.corners[corner].before, self.corners[corner].after);
         let after = self.corners[end].after;
         let place = [before, edge, after];
-        let (node, place) = match self.supports.meet(place).at {
-            Some(_) => (self.node(place), place),
+        let (node, place) = if self.supports.meet(place).at.is_some() {
+            (self.node(place), place)
+        } else {
             // Three planes through one line: the younger corner was born where they are now.
-            None => {
-                let younger = &self.corners[self.younger(corner, end)];
-                (younger.born, younger.place)
-            }
+            let younger = &self.corners[self.younger(corner, end)];
+            (younger.born, younger.place)
         };
         let (previous, next) = (self.corners[corner].previous, self.corners[end].next);
         self.retire(corner, node);
@@ -224,22 +223,19 @@ impl<'a> Wavefront<'a> {
             .carried
             .turned(edge)
             .filter(|_| self.supports.turn(before, after).is_eq() && before != after);
-        match turned {
-            Some(step) => {
-                let one = self.add(before, step, node, place);
-                let other = self.add(step, after, node, place);
-                self.link(previous, one);
-                self.link(one, other);
-                self.link(other, next);
-                self.settle(one);
-                self.settle(other);
-            }
-            None => {
-                let met = self.add(before, after, node, place);
-                self.link(previous, met);
-                self.link(met, next);
-                self.settle(met);
-            }
+        if let Some(step) = turned {
+            let one = self.add(before, step, node, place);
+            let other = self.add(step, after, node, place);
+            self.link(previous, one);
+            self.link(one, other);
+            self.link(other, next);
+            self.settle(one);
+            self.settle(other);
+        } else {
+            let met = self.add(before, after, node, place);
+            self.link(previous, met);
+            self.link(met, next);
+            self.settle(met);
         }
     }
 

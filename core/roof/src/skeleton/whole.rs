@@ -1,6 +1,7 @@
 //! Determinants in whole numbers of 128 bits: exact, and quick. `None` where a number does not fit.
 
 /// The determinant of three rows.
+#[allow(clippy::many_single_char_names, reason = "rows and columns")]
 pub(super) fn det3([p, q, r]: [[i64; 3]; 3]) -> Option<i128> {
     let minor = |i: usize, j: usize| minor(p[i], p[j], q[i], q[j]);
     let (x, y, z) = (i128::from(r[0]), i128::from(r[1]), i128::from(r[2]));
@@ -10,6 +11,7 @@ pub(super) fn det3([p, q, r]: [[i64; 3]; 3]) -> Option<i128> {
 }
 
 /// The determinant of four rows, by the minors of the first two and the last two.
+#[allow(clippy::many_single_char_names, reason = "rows and columns")]
 pub(super) fn det4([i, j, k, l]: [[i64; 4]; 4]) -> Option<i128> {
     let product = |m: usize, n: usize, o: usize, p: usize| {
         minor(i[m], i[n], j[m], j[n])?.checked_mul(minor(k[o], k[p], l[o], l[p])?)
@@ -38,6 +40,9 @@ mod tests {
             det4([[1, 0, 2, -1], [3, 0, 0, 5], [2, 1, 4, -3], [1, 0, 5, 0]]),
             Some(30)
         );
-        assert_eq!(det3([[i64::MAX; 3], [i64::MIN, 1, 2], [i64::MAX, 3, i64::MIN]]), None);
+        assert_eq!(
+            det3([[i64::MAX; 3], [i64::MIN, 1, 2], [i64::MAX, 3, i64::MIN]]),
+            None
+        );
     }
 }
