@@ -1,0 +1,54 @@
+package ladderbook.screens
+
+import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.padding
+import androidx.compose.runtime.Composable
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.semantics.isTraversalGroup
+import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.unit.dp
+import ladderbook.core.EdgeRow
+import ladderbook.core.RoofState
+
+/** The plan, and measuring it. */
+@Composable
+fun Roof(state: RoofState, shell: Shell) = Page(
+    shell,
+    hand = listOf(inHand(shell, state.back), inHand(shell, state.leak, main = true)),
+    head = { Title(state.under, state.title) },
+) {
+    if (state.structures.size > 1) {
+        Choices(shell, state.structures)
+        Rule(LINE)
+    }
+    state.none?.let { Say(it, Modifier.padding(EDGE)) }
+    state.plan?.let { Plan(it) }
+    Rows(shell, state.numbers)
+    if (state.planes.isNotEmpty()) {
+        SectionHeading(state.planesTitle)
+        Rows(shell, state.planes)
+        SectionHeading(state.linesTitle)
+        Rows(shell, state.lines)
+    }
+    if (state.edges.isNotEmpty()) {
+        SectionHeading(state.edgesTitle)
+        state.edges.forEach { Edge(it, shell) }
+    }
+    SectionHeading(state.measureTitle)
+    state.forms.forEach { FoldedForm(shell, it) }
+    if (state.files.isNotEmpty()) {
+        SectionHeading(state.filesTitle)
+        for (file in state.files) {
+            Key(file.label, Modifier.fillMaxWidth().padding(12.dp, 5.dp)) { shell.sharePlan(state.structure, file.file) }
+        }
+    }
+}
+
+@Composable
+private fun Edge(edge: EdgeRow, shell: Shell) = Column(Modifier.semantics { isTraversalGroup = true }) {
+    Say(edge.name, Modifier.padding(EDGE, GAP, EDGE, 0.dp), LocalSizes.current.word, bold = true)
+    Choices(shell, edge.`is`)
+    FoldedForm(shell, edge.form)
+    Rule(THIN)
+}
