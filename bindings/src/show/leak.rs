@@ -2,6 +2,7 @@
 
 use crate::block::{Button, Form, Row};
 use crate::cross::mirror;
+use crate::show::roof::Drawn;
 
 mirror! {
     /// One suspect.
@@ -22,6 +23,8 @@ mirror! {
         ask: Form,
         /// How places are told.
         how: String,
+        /// The plan with the stain and the ways of its water, once it was traced.
+        plan: Option<Drawn>,
         /// Over the suspects.
         suspects_title: String,
         /// The suspects.

@@ -14,6 +14,7 @@ fun Leak(state: LeakState, shell: Shell) = Page(
 ) {
     Say(state.how, Modifier.padding(EDGE))
     Fields(shell, state.ask)
+    state.plan?.let { Plan(it) }
     if (state.suspects.isNotEmpty()) SectionHeading(state.suspectsTitle)
     for (suspect in state.suspects) {
         Rows(shell, listOf(suspect.row))
