@@ -37,23 +37,22 @@ fn one(course: &CourseBlock) -> Markup {
             @if let Some(price) = &course.price { p class="price" { (price) } }
             @for says in &course.unpriced { p class="against" { (says) } }
             @for says in &course.beside { p class="note" { (says) } }
-            (listed(&course.includes_title, &course.includes))
-            (listed(&course.leaves_title, &course.leaves))
+            @if !course.includes.is_empty() {
+                h3 { (course.includes_title) }
+                ul class="tasks" { @for line in &course.includes { li { (line) } } }
+            }
+            @if !course.leaves.is_empty() {
+                details class="fold" {
+                    summary class="btn" { span class="label" { (course.leaves_title) } }
+                    ul class="tasks" { @for line in &course.leaves { li { (line) } } }
+                }
+            }
             details class="fold" {
                 summary class="btn" { span class="label" { (course.made_title) } }
                 table class="sums" {
                     @for (what, amount) in &course.made { tr { th scope="row" { (what) } td { (amount) } } }
                 }
             }
-        }
-    }
-}
-
-fn listed(title: &str, lines: &[String]) -> Markup {
-    html! {
-        @if !lines.is_empty() {
-            h3 { (title) }
-            ul class="tasks" { @for line in lines { li { (line) } } }
         }
     }
 }

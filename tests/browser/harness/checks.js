@@ -52,8 +52,9 @@ export async function text(page, { least = 15, within = 'body' } = {}) {
           const words = walker.currentNode.data.trim();
           const holder = walker.currentNode.parentElement;
           if (!words || holder.closest('script, style') || !holder.checkVisibility({ visibilityProperty: true })) continue;
-          // Letters in a drawing grow and shrink with it.
-          const scale = holder instanceof SVGGraphicsElement ? holder.getScreenCTM().d : 1;
+          // Letters in a drawing grow and shrink with it, however they are turned.
+          const drawn = holder instanceof SVGGraphicsElement ? holder.getScreenCTM() : { c: 0, d: 1 };
+          const scale = Math.hypot(drawn.c, drawn.d);
           const size = Math.round(Number.parseFloat(getComputedStyle(holder).fontSize) * scale * 10) / 10;
           if (size < least) complaints.push(`“${words.slice(0, 40)}” is ${size} px, not ${least}`);
         }

@@ -267,6 +267,6 @@ fn edge_row(
     let form = Filling::new(context, FormOf::Edge { structure, at })
         .field("pitch", "roof-pitch", &pitch, FieldKind::Line)
         .field("overhang", "roof-overhang", &overhang, FieldKind::Line)
-        .done(name.clone(), "measure-keep");
+        .done(context.text("roof-edge-own"), "measure-keep");
     EdgeRow { name, is, form }
 }
