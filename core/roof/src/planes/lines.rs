@@ -9,7 +9,7 @@ use trade::sketch::EdgeIs;
 use trade::units::Length;
 
 /// How much a level line may rise, in metres and as a share of its length.
-const LEVEL: (f64, f64) = (1e-5, 1e-4);
+const LEVEL: (f64, f64) = (1e-6, 1e-4);
 /// The sine of the angle between lines that are one.
 const STRAIGHT: f64 = 1e-7;
 
