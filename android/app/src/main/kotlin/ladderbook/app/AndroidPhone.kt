@@ -33,7 +33,7 @@ class AndroidPhone(private val app: LadderbookApp) : Phone {
         return Moment(now.toEpochMilli(), ZoneId.systemDefault().rules.getOffset(now).totalSeconds)
     }
 
-    override fun feel(notice: String) = voice.tell(notice)
+    override fun feel(notice: String, tag: String) = voice.tell(notice, tag)
 
     override fun takePicture(taken: () -> Unit) = ask(CAMERA, words.whyCamera) { allowed ->
         if (allowed) camera.open(taken) else {

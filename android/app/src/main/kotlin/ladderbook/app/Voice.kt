@@ -15,10 +15,10 @@ class Voice(context: Context) {
     private val vibrator = context.getSystemService(Vibrator::class.java)
     private val speaking: TextToSpeech = TextToSpeech(context) { status -> ready = status == TextToSpeech.SUCCESS }
 
-    fun tell(notice: String) {
+    fun tell(notice: String, tag: String) {
         vibrator?.vibrate(VibrationEffect.createOneShot(FELT, VibrationEffect.DEFAULT_AMPLITUDE))
         if (!ready) return
-        speaking.language = Locale.getDefault()
+        speaking.language = Locale.forLanguageTag(tag)
         speaking.speak(notice, TextToSpeech.QUEUE_FLUSH, null, notice)
     }
 }

@@ -36,7 +36,7 @@ class ComputerPhone(private val key: File, private val today: LocalDate) : Phone
         return Moment(now.toInstant(ZoneOffset.UTC).toEpochMilli(), 0)
     }
 
-    override fun feel(notice: String) {
+    override fun feel(notice: String, tag: String) {
         felt += notice
     }
 

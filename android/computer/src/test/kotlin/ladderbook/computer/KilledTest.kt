@@ -5,6 +5,7 @@ import androidx.compose.ui.test.hasSetTextAction
 import androidx.compose.ui.test.hasText
 import java.io.File
 import kotlin.test.Test
+import kotlin.test.assertFalse
 import kotlin.test.assertTrue
 
 /** A phone ends a process whenever it likes. */
@@ -21,6 +22,16 @@ class KilledTest {
             assertTrue(hand.sees(HALF_TYPED))
             hand.tapFirst(hand.say("back-walk"))
             assertTrue(hand.sees(hand.say("walk-mark")), "the way back is there too")
+        }
+    }
+
+    @Test
+    fun `an address that is gone leads to where a day begins, and says so`() {
+        val gone = "/doorstep/00000000-0000-7000-8000-000000000000"
+        onPhone(DemoBook(Program.demoAtCall()), listOf(gone)) { hand, shell ->
+            assertTrue(hand.hasHeading(hand.say("arrive-title")))
+            assertTrue(hand.sees(checkNotNull(shell.trouble)))
+            assertFalse(gone in shell.places)
         }
     }
 

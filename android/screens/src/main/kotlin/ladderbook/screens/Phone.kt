@@ -8,8 +8,8 @@ interface Phone {
     /** The phone's clock. */
     fun now(): Moment
 
-    /** A save is felt and heard. */
-    fun feel(notice: String)
+    /** A save is felt and heard, in the language of the tag. */
+    fun feel(notice: String, tag: String)
 
     /** Takes a picture; calls back once the camera's file is there for the core to fetch, or it was refused. */
     fun takePicture(taken: () -> Unit)

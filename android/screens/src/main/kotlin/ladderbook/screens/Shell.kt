@@ -61,13 +61,19 @@ class Shell(
     private val sent = mutableStateMapOf<String, Int>()
     private val halfTyped = LinkedHashMap<Pair<String, String>, Draft>()
 
-    /** Shows the place where he was, or where a day begins. */
+    /** Shows the place where he was; where a day begins, if he was nowhere or it is gone. */
     fun begin() = call {
-        val place = places.lastOrNull() ?: book.start()
         val words = book.words()
-        val screen = show(place) ?: show(book.start())
         onScreen { this.words = words }
-        screen
+        try {
+            show(places.lastOrNull() ?: book.start())
+        } catch (gone: Trouble) {
+            onScreen {
+                trouble = gone.words()
+                places.clear()
+            }
+            show(book.start())
+        }
     }
 
     /** Carries out a button's tap. */
@@ -158,7 +164,7 @@ class Shell(
         if (places.size < 2) return false
         val before = places[places.size - 2]
         call {
-            show(before)?.also { onScreen { places.removeAt(places.lastIndex) } }
+            show(before).also { onScreen { places.removeAt(places.lastIndex) } }
         }
         return true
     }
@@ -186,7 +192,7 @@ class Shell(
         work = null
     }
 
-    private suspend fun follow(next: Next): Shown? {
+    private suspend fun follow(next: Next): Shown {
         val words = book.words()
         onScreen {
             this.words = words
@@ -195,11 +201,11 @@ class Shell(
         return show(next.place)
     }
 
-    private fun show(place: String): Shown? = Shown(place, book.show(place, phone.now()))
+    private fun show(place: String): Shown = Shown(place, book.show(place, phone.now()))
 
     private fun say(notice: String) {
         this.notice = notice
-        phone.feel(notice)
+        phone.feel(notice, words?.tag.orEmpty())
     }
 
     /** One call of a person: what was half typed first, then the call, then what it leads to. */
