@@ -170,7 +170,7 @@ fn the_plan_is_handed_over_in_open_formats() {
     );
     for (file, begins) in [
         (PlanFile::Svg, "<svg"),
-        (PlanFile::Dxf, "0\n"),
+        (PlanFile::Dxf, "0"),
         (PlanFile::Geojson, "{"),
         (PlanFile::PlanesCsv, ""),
         (PlanFile::LinesCsv, ""),
