@@ -4,6 +4,7 @@ use crate::error::{BookError, Result};
 use crate::seal::{self, Secret};
 use rusqlite::{Connection, OpenFlags};
 use std::path::Path;
+use std::sync::{Mutex, PoisonError};
 use trade::words::Said;
 use zeroize::Zeroizing;
 
@@ -49,13 +50,19 @@ pub(crate) fn create_copy(path: &Path, secret: &Secret) -> Result<Connection> {
     connect(path, secret, flags)
 }
 
+/// One key is set at a time: the library sets itself up with the first, and was once seen to refuse a second that came meanwhile.
+static KEYING: Mutex<()> = Mutex::new(());
+
 fn connect(path: &Path, secret: &Secret, flags: OpenFlags) -> Result<Connection> {
     let conn = Connection::open_with_flags(path, flags | OpenFlags::SQLITE_OPEN_NO_MUTEX)?;
     // What goes wrong is told in our own errors, not on the terminal.
     conn.execute_batch("PRAGMA cipher_log_level = NONE")?;
     let key = Zeroizing::new(seal::hex(secret.bytes()));
     let pragma = Zeroizing::new(format!("PRAGMA key = \"x'{}'\"", key.as_str()));
-    conn.execute_batch(&pragma)?;
+    {
+        let _turn = KEYING.lock().unwrap_or_else(PoisonError::into_inner);
+        conn.execute_batch(&pragma)?;
+    }
     conn.set_prepared_statement_cache_capacity(STATEMENTS_KEPT);
     if cipher_version(&conn).is_none() {
         return Err(BookError::NoKey(Said::new("key-no-encryption")));

@@ -165,11 +165,20 @@ impl Outline {
     /// The same corners moved out by the overhangs.
     fn add_overhangs(&mut self, number: usize) -> Result<(), ShapeError> {
         let within = corners(&self.rings);
-        self.rings = self.rings.iter().map(|ring| overhang::added(ring)).collect();
+        self.rings = self
+            .rings
+            .iter()
+            .map(|ring| overhang::added(ring))
+            .collect();
         let grown = corners(&self.rings);
-        let turned = self.rings.iter().zip(&grown).zip(&within).any(|((_, grown), within)| {
-            (check::doubled_area(grown) > 0) != (check::doubled_area(within) > 0)
-        });
+        let turned = self
+            .rings
+            .iter()
+            .zip(&grown)
+            .zip(&within)
+            .any(|((_, grown), within)| {
+                (check::doubled_area(grown) > 0) != (check::doubled_area(within) > 0)
+            });
         match check::fault(&grown) {
             None if !turned => Ok(()),
             fault => Err(self.overhangs_meet(fault, number)),
@@ -186,7 +195,12 @@ impl Outline {
             None => ((0, 0), (0, 0)),
         };
         let source = |(ring, edge): check::Edge| self.rings[ring][edge].source;
-        let at = match error(Fault::Crossing(one, other), &self.rings, self.origin, number) {
+        let at = match error(
+            Fault::Crossing(one, other),
+            &self.rings,
+            self.origin,
+            number,
+        ) {
             ShapeError::Crossing { at, .. } => at,
             _ => At::of(self.origin.0, self.origin.1),
         };

@@ -34,7 +34,10 @@ pub fn plan_of(drawn: &Drawn, got: Got, pitch_got: Got) -> Result<RoofPlan, Shap
         } => {
             let closed = survey::close(legs, got)?;
             let body = body(legs, &closed, (*of, *pitch, *overhang));
-            (of_bodies(&[body])?, got.within().max(closed.misclosure.share))
+            (
+                of_bodies(&[body])?,
+                got.within().max(closed.misclosure.share),
+            )
         }
         Drawn::Planes { planes } => (typed::planes(planes)?, got.within()),
     };

@@ -66,7 +66,11 @@ impl Raised {
             change(&mut line.from);
             change(&mut line.to);
         }
-        self.outlines.iter_mut().flatten().flatten().for_each(change);
+        self.outlines
+            .iter_mut()
+            .flatten()
+            .flatten()
+            .for_each(change);
     }
 
     /// From the lowest eave to the highest ridge.
@@ -207,9 +211,8 @@ impl Standing<'_> {
             .collect();
         let pitch = self.edges(rim.face).next().map(|edge| edge.pitch);
         let pitch = pitch.unwrap_or(trade::units::Pitch::rise(0));
-        let plan_area = Area::square_metres(
-            area(&corners) + holes.iter().map(|hole| area(hole)).sum::<f64>(),
-        );
+        let plan_area =
+            Area::square_metres(area(&corners) + holes.iter().map(|hole| area(hole)).sum::<f64>());
         Plane {
             letter: String::new(),
             slope: self.edges(rim.face).find_map(|edge| edge.slope),

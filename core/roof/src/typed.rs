@@ -23,7 +23,11 @@ pub(crate) fn planes(typed: &[TypedPlane]) -> Result<Raised, ShapeError> {
     let mut laid_out = Raised::default();
     for side in Side::ALL {
         let mut begun = 0.0;
-        for (number, plane) in typed.iter().enumerate().filter(|(_, plane)| plane.side == side) {
+        for (number, plane) in typed
+            .iter()
+            .enumerate()
+            .filter(|(_, plane)| plane.side == side)
+        {
             let shape = Shape::of(plane).ok_or(ShapeError::NoMeasure(number))?;
             let from = begun - shape.least();
             begun += shape.most() - shape.least() + APART;

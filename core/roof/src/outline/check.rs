@@ -102,9 +102,8 @@ fn meet(one: (Grid, Grid), other: (Grid, Grid)) -> bool {
             cross(line.0, line.1, ends.1).signum(),
         )
     };
-    let overlap = |a: (i64, i64), b: (i64, i64)| {
-        a.0.min(a.1) <= b.0.max(b.1) && b.0.min(b.1) <= a.0.max(a.1)
-    };
+    let overlap =
+        |a: (i64, i64), b: (i64, i64)| a.0.min(a.1) <= b.0.max(b.1) && b.0.min(b.1) <= a.0.max(a.1);
     let (of_other, of_one) = (sides(one, other), sides(other, one));
     overlap((one.0.0, one.1.0), (other.0.0, other.1.0))
         && overlap((one.0.1, one.1.1), (other.0.1, other.1.1))

@@ -50,7 +50,11 @@ pub(crate) fn line(
     planes: Vec<usize>,
     overhang: Option<Length>,
 ) -> RoofLine {
-    let (from, to) = if other.z < one.z { (other, one) } else { (one, other) };
+    let (from, to) = if other.z < one.z {
+        (other, one)
+    } else {
+        (one, other)
+    };
     RoofLine {
         kind,
         from,

@@ -29,7 +29,8 @@ pub(super) fn of(standing: &Standing) -> Vec<Rim> {
 fn of_face(standing: &Standing, face: usize) -> Vec<Rim> {
     let nodes = &standing.skeleton.nodes;
     let loops = &standing.skeleton.faces[face].loops;
-    let (rims, holes): (Vec<_>, Vec<_>) = loops.iter().partition(|rim| doubled_area(nodes, rim) > 0.0);
+    let (rims, holes): (Vec<_>, Vec<_>) =
+        loops.iter().partition(|rim| doubled_area(nodes, rim) > 0.0);
     let mut rims: Vec<Rim> = rims
         .into_iter()
         .map(|rim| Rim {
@@ -40,9 +41,10 @@ fn of_face(standing: &Standing, face: usize) -> Vec<Rim> {
         })
         .collect();
     for hole in holes {
-        let around = rims
-            .iter()
-            .position(|rim| hole.first().is_some_and(|&node| encloses(nodes, &rim.nodes, node)));
+        let around = rims.iter().position(|rim| {
+            hole.first()
+                .is_some_and(|&node| encloses(nodes, &rim.nodes, node))
+        });
         if let Some(around) = around {
             rims[around].holes.push(straightened(nodes, hole));
             rims[around].steps.extend(steps(hole));
@@ -79,13 +81,20 @@ fn doubled_area(nodes: &[[f64; 3]], rim: &[usize]) -> f64 {
 fn straightened(nodes: &[[f64; 3]], rim: &[usize]) -> Vec<usize> {
     let count = rim.len();
     let turns = |at: usize| {
-        let [p, q, r] = [rim[(at + count - 1) % count], rim[at], rim[(at + 1) % count]];
+        let [p, q, r] = [
+            rim[(at + count - 1) % count],
+            rim[at],
+            rim[(at + 1) % count],
+        ];
         let [p, q, r] = [nodes[p], nodes[q], nodes[r]];
         let (ux, uy, vx, vy) = (q[0] - p[0], q[1] - p[1], r[0] - q[0], r[1] - q[1]);
         let straight = (ux * vy - uy * vx).abs() <= STRAIGHT * ux.hypot(uy) * vx.hypot(vy);
         !straight || ux * vx + uy * vy < 0.0
     };
-    (0..count).filter(|&at| turns(at)).map(|at| rim[at]).collect()
+    (0..count)
+        .filter(|&at| turns(at))
+        .map(|at| rim[at])
+        .collect()
 }
 
 /// The rim turned so that it begins with its longest lowest edge: the eave.
@@ -93,7 +102,10 @@ fn eave_first(standing: &Standing, face: usize, rim: &[usize]) -> Vec<usize> {
     let nodes = &standing.skeleton.nodes;
     let (a, b) = standing.skeleton.faces[face].normal;
     let length = a.hypot(b);
-    let lowest = rim.iter().map(|&node| nodes[node][2]).fold(f64::INFINITY, f64::min);
+    let lowest = rim
+        .iter()
+        .map(|&node| nodes[node][2])
+        .fold(f64::INFINITY, f64::min);
     let along = |(from, to): (usize, usize)| {
         let (x, y) = (nodes[to][0] - nodes[from][0], nodes[to][1] - nodes[from][1]);
         (x * b - y * a) / length
