@@ -274,8 +274,7 @@ fn tie(drawn: &mut Drawn, plane: &Plane, slope: SlopeId) -> bool {
             let edge = bodies
                 .iter_mut()
                 .flat_map(|body| &mut body.rings)
-                .filter_map(|ring| edge_under(ring, plane))
-                .next();
+                .find_map(|ring| edge_under(ring, plane));
             edge.map(|edge| edge.slope = Some(slope)).is_some()
         }
         Drawn::Legs { legs, .. } => leg_under(legs, plane)
