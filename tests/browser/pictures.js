@@ -45,7 +45,7 @@ async function take(page, name) {
 
 async function find(page) {
   await page.locator('[name=find]').fill('318 lamplighter');
-  await page.locator('.search button').tap();
+  await page.locator('.search .main').tap();
   await page.locator('.rows a').first().tap();
   await page.waitForURL('**/doorstep/**');
 }
