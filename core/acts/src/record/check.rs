@@ -100,7 +100,7 @@ impl Found {
         }
         for (n, phone) in person.phones.iter().enumerate() {
             if phone.chars().filter(char::is_ascii_digit).count() < 7 {
-                self.say(format!("{at}/phones/{n}"), Wrong::NotAPhone);
+                self.say(item(at, "phones", n), Wrong::NotAPhone);
             }
         }
         if let Some(email) = &person.email
@@ -146,7 +146,7 @@ impl Found {
     fn structure(&mut self, structure: &StructurePart, at: &str, on: Date) {
         let mut letters = BTreeSet::new();
         for (n, slope) in structure.slopes.iter().enumerate() {
-            let place = format!("{at}/slopes/{n}");
+            let place = item(at, "slopes", n);
             if !slope.letter.is_ascii_uppercase() {
                 self.say(format!("{place}/letter"), Wrong::NotASlopeLetter);
             }
@@ -156,11 +156,11 @@ impl Found {
             self.works(&slope.work, &place, on);
         }
         for (n, stack) in structure.layers.iter().enumerate() {
-            self.stack(stack, &format!("{at}/layers/{n}"), &letters);
+            self.stack(stack, &item(at, "layers", n), &letters);
         }
         let mut parts = BTreeSet::new();
         for (n, part) in structure.parts.iter().enumerate() {
-            let place = format!("{at}/parts/{n}");
+            let place = item(at, "parts", n);
             if !parts.insert((&part.kind, part.slope, &part.which)) {
                 self.say(&place, Wrong::PartTwice);
             }
@@ -179,7 +179,7 @@ impl Found {
         }
         for (n, butt) in stack.butts.iter().enumerate() {
             if *butt < Length::ZERO {
-                self.length(&format!("{at}/butts/{n}"));
+                self.length(&item(at, "butts", n));
             }
         }
         if let Some(exposure) = stack.exposure
@@ -251,7 +251,7 @@ impl Found {
         self.condition(part, at, reached);
         self.measures(part, at);
         for (n, remedy) in part.advised.iter().enumerate() {
-            self.remedy(&format!("{at}/advised/{n}"), remedy);
+            self.remedy(&item(at, "advised", n), remedy);
         }
         for (n, photo) in part.photos.iter().enumerate() {
             if leaves_folder(&photo.file) {
@@ -337,7 +337,7 @@ impl Found {
     fn measures(&mut self, part: &PartPart, at: &str) {
         let mut measured = Vec::new();
         for (n, measure) in part.measures.iter().enumerate() {
-            let place = format!("{at}/measures/{n}");
+            let place = item(at, "measures", n);
             if measure.value <= Length::ZERO {
                 self.length(&format!("{place}/value"));
             }
@@ -350,7 +350,7 @@ impl Found {
 
     fn works(&mut self, works: &[WorkPart], at: &str, on: Date) {
         for (n, work) in works.iter().enumerate() {
-            let place = format!("{at}/work/{n}");
+            let place = item(at, "work", n);
             if let Some(remedy) = &work.remedy {
                 self.remedy(&format!("{place}/remedy"), remedy);
             }
@@ -362,6 +362,11 @@ impl Found {
             }
         }
     }
+}
+
+/// The place of one of several in a list that something holds.
+fn item(at: &str, list: &str, number: usize) -> String {
+    format!("{at}/{list}/{number}")
 }
 
 /// Whether a file name leads out of the folder that the visit file lies in.

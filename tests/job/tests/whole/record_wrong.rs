@@ -68,7 +68,7 @@ fn right() -> Value {
     })
 }
 
-/// One thing is changed, and what must be said of it, where.
+/// What must be said, where, its steps parted by points, and the one thing that is changed for it.
 type Case = (Wrong, &'static str, fn(&mut Value));
 
 fn part(file: &mut Value) -> &mut Value {
@@ -93,66 +93,66 @@ fn drop_member(object: &mut Value, name: &str) {
 
 #[rustfmt::skip]
 const CASES: &[Case] = &[
-    (Wrong::NotOfTheShape, "/visit/scope", |file| file["visit"]["scope"] = json!("a-glance")),
-    (Wrong::NotOfTheShape, "/visit/on", |file| file["visit"]["on"] = json!("2025-02-30")),
-    (Wrong::NotOfTheShape, "/visit/colour", |file| file["visit"]["colour"] = json!("blue")),
-    (Wrong::NotOfTheShape, "/structures/0/parts/0/measures/0/value", |file| part(file)["measures"][0]["value"] = json!("wide")),
-    (Wrong::NotOfTheShape, "/structures/0/slopes/0/pitch", |file| file["structures"][0]["slopes"][0]["pitch"] = json!("steep")),
-    (Wrong::NotOfTheShape, "/visit", |file| drop_member(&mut file["visit"], "by")),
-    (Wrong::NotOfTheShape, "/structures", |file| file["structures"] = json!("a house")),
-    (Wrong::UnknownVersion, "/ladderbook-visit", |file| file["ladderbook-visit"] = json!(9)),
-    (Wrong::NoAddress, "/property/address/line", |file| file["property"]["address"]["line"] = json!(" - ")),
-    (Wrong::AddressTwice, "/property/also/1", |file| again(&mut file["property"]["also"])),
-    (Wrong::PositionOffTheEarth, "/property/position", |file| file["property"]["position"]["latitude"] = json!(123.4)),
-    (Wrong::YearCannotBe, "/property/built", |file| file["property"]["built"] = json!(2099)),
-    (Wrong::NotAPhone, "/property/people/0/phones/0", |file| file["property"]["people"][0]["phones"] = json!(["12-34"])),
-    (Wrong::NotAMail, "/property/people/0/email", |file| file["property"]["people"][0]["email"] = json!("at home")),
-    (Wrong::NobodyNamed, "/property/people/0/name", |file| file["property"]["people"] = json!([{ "name": " ", "role": "owner" }])),
-    (Wrong::NoVisitor, "/visit/by", |file| file["visit"]["by"] = json!(" ")),
-    (Wrong::DayAhead, "/visit/on", |file| file["visit"]["on"] = json!("2026-09-15")),
-    (Wrong::DayTooOld, "/visit/on", |file| { file["visit"]["on"] = json!("1905-05-06"); part(file)["work"] = json!([]); }),
-    (Wrong::TemperatureCannotBe, "/visit/weather/celsius", |file| file["visit"]["weather"]["celsius"] = json!(75)),
-    (Wrong::SafetyTwice, "/visit/safety/1", |file| again(&mut file["visit"]["safety"])),
-    (Wrong::UnknownKind, "/visit/request/asks/0/kind", |file| file["visit"]["request"]["asks"][0]["kind"] = json!("moat")),
-    (Wrong::UnknownRemedy, "/visit/request/asks/0/remedy", |file| file["visit"]["request"]["asks"][0]["remedy"] = json!("prayer")),
-    (Wrong::NoStructure, "/structures", |file| file["structures"] = json!([])),
-    (Wrong::StructureTwice, "/structures/1", |file| again(&mut file["structures"])),
-    (Wrong::SlopeTwice, "/structures/0/slopes/2/letter", |file| again(&mut file["structures"][0]["slopes"])),
-    (Wrong::NotASlopeLetter, "/structures/0/slopes/2/letter", |file| push(&mut file["structures"][0]["slopes"], json!({ "letter": "ß", "side": "left" }))),
-    (Wrong::NoSuchSlope, "/structures/0/parts/0/slope", |file| part(file)["slope"] = json!("F")),
-    (Wrong::NoSuchSlope, "/structures/0/layers/1/slope", |file| file["structures"][0]["layers"][1]["slope"] = json!("F")),
-    (Wrong::UnknownKind, "/structures/0/parts/2/kind", |file| file["structures"][0]["parts"][2]["kind"] = json!("moat")),
-    (Wrong::SlopeNeeded, "/structures/0/parts/0/slope", |file| drop_member(part(file), "slope")),
-    (Wrong::PartTwice, "/structures/0/parts/3", |file| push(&mut file["structures"][0]["parts"], json!({ "kind": "attic-deck", "not-seen": "locked" }))),
-    (Wrong::NoCondition, "/structures/0/parts/2", |file| drop_member(&mut file["structures"][0]["parts"][2], "not-seen")),
-    (Wrong::TwoConditions, "/structures/0/parts/2", |file| file["structures"][0]["parts"][2]["gone"] = json!(true)),
-    (Wrong::HowSeenMissing, "/structures/0/parts/0/seen", |file| drop_member(part(file), "seen")),
-    (Wrong::SeenWithoutRung, "/structures/0/parts/2/seen", |file| file["structures"][0]["parts"][2]["seen"] = json!("afar")),
-    (Wrong::SeenButNotReached, "/structures/0/parts/0/seen", |file| { file["structures"][0]["reached"] = json!("not-reached"); drop_second(file); }),
-    (Wrong::SeenNearerThanReached, "/structures/0/parts/0/seen", |file| { file["structures"][0]["reached"] = json!("ground"); drop_second(file); }),
-    (Wrong::FindingsUnseen, "/structures/0/parts/2", |file| file["structures"][0]["parts"][2]["measures"] = json!([{ "of": "width", "value": "5 in", "got": "tape" }])),
-    (Wrong::SoundWithDefect, "/structures/0/parts/0/rung", |file| part(file)["rung"] = json!("sound")),
-    (Wrong::UnknownDefect, "/structures/0/parts/0/defects/0/defect", |file| part(file)["defects"][0]["defect"] = json!("curse")),
-    (Wrong::DefectOfOtherPart, "/structures/0/parts/0/defects/0/defect", |file| part(file)["defects"][0]["defect"] = json!("shingle-missing")),
-    (Wrong::DefectTwice, "/structures/0/parts/0/defects/1/defect", |file| again(&mut part(file)["defects"])),
-    (Wrong::UnknownRemedy, "/structures/0/parts/0/advised/0", |file| part(file)["advised"] = json!(["prayer"])),
-    (Wrong::UnknownRemedy, "/structures/0/parts/0/work/0/remedy", |file| part(file)["work"][0]["remedy"] = json!("prayer")),
-    (Wrong::AnswerTwice, "/structures/0/parts/1/answers/1/question", |file| again(&mut file["structures"][0]["parts"][1]["answers"])),
-    (Wrong::QuestionOfOtherPart, "/structures/0/parts/0/answers/0/question", |file| part(file)["answers"] = json!([{ "question": "brittle", "answer": "no" }])),
-    (Wrong::LengthCannotBe, "/structures/0/parts/0/measures/0/value", |file| part(file)["measures"][0]["value"] = json!("0 in")),
-    (Wrong::LengthCannotBe, "/structures/0/layers/0/layers/0/thickness", |file| file["structures"][0]["layers"][0]["layers"][0]["thickness"] = json!("0 in")),
-    (Wrong::LengthCannotBe, "/structures/0/layers/1/exposure", |file| file["structures"][0]["layers"][1]["exposure"] = json!("0 in")),
-    (Wrong::MeasureTwice, "/structures/0/parts/0/measures/1", |file| again(&mut part(file)["measures"])),
-    (Wrong::NothingRead, "/structures/0/layers/0", |file| drop_member(&mut file["structures"][0]["layers"][0], "layers")),
-    (Wrong::ExposureMissing, "/structures/0/layers/1/exposure", |file| drop_member(&mut file["structures"][0]["layers"][1], "exposure")),
-    (Wrong::UnderTheDeck, "/structures/0/layers/0/layers/3", |file| push(&mut file["structures"][0]["layers"][0]["layers"], json!({ "layer": { "is": "membrane" } }))),
-    (Wrong::WorkUnclear, "/structures/0/parts/0/work/0", |file| part(file)["work"][0]["did"] = json!("replaced")),
-    (Wrong::WorkUnclear, "/structures/0/work/0", |file| file["structures"][0]["work"] = json!([{ "by": "us", "when": "2024-10-01", "evidence": "told" }])),
-    (Wrong::WorkAhead, "/structures/0/parts/0/work/0/when", |file| part(file)["work"][0]["when"] = json!("2025-05-07")),
-    (Wrong::PictureUnreadable, "/structures/0/parts/0/photos/0/file", |file| part(file)["photos"][0]["file"] = json!("gone.jpg")),
-    (Wrong::NotAPicture, "/structures/0/parts/0/photos/0/file", |file| part(file)["photos"][0]["file"] = json!("note.txt")),
-    (Wrong::PictureElsewhere, "/structures/0/parts/0/photos/0/file", |file| part(file)["photos"][0]["file"] = json!("../eave.jpg")),
-    (Wrong::PictureElsewhere, "/structures/0/parts/0/photos/0/file", |file| part(file)["photos"][0]["file"] = json!("/eave.jpg")),
+    (Wrong::NotOfTheShape, "visit.scope", |file| file["visit"]["scope"] = json!("a-glance")),
+    (Wrong::NotOfTheShape, "visit.on", |file| file["visit"]["on"] = json!("2025-02-30")),
+    (Wrong::NotOfTheShape, "visit.colour", |file| file["visit"]["colour"] = json!("blue")),
+    (Wrong::NotOfTheShape, "structures.0.parts.0.measures.0.value", |file| part(file)["measures"][0]["value"] = json!("wide")),
+    (Wrong::NotOfTheShape, "structures.0.slopes.0.pitch", |file| file["structures"][0]["slopes"][0]["pitch"] = json!("steep")),
+    (Wrong::NotOfTheShape, "visit", |file| drop_member(&mut file["visit"], "by")),
+    (Wrong::NotOfTheShape, "structures", |file| file["structures"] = json!("a house")),
+    (Wrong::UnknownVersion, "ladderbook-visit", |file| file["ladderbook-visit"] = json!(9)),
+    (Wrong::NoAddress, "property.address.line", |file| file["property"]["address"]["line"] = json!(" - ")),
+    (Wrong::AddressTwice, "property.also.1", |file| again(&mut file["property"]["also"])),
+    (Wrong::PositionOffTheEarth, "property.position", |file| file["property"]["position"]["latitude"] = json!(123.4)),
+    (Wrong::YearCannotBe, "property.built", |file| file["property"]["built"] = json!(2099)),
+    (Wrong::NotAPhone, "property.people.0.phones.0", |file| file["property"]["people"][0]["phones"] = json!(["12-34"])),
+    (Wrong::NotAMail, "property.people.0.email", |file| file["property"]["people"][0]["email"] = json!("at home")),
+    (Wrong::NobodyNamed, "property.people.0.name", |file| file["property"]["people"] = json!([{ "name": " ", "role": "owner" }])),
+    (Wrong::NoVisitor, "visit.by", |file| file["visit"]["by"] = json!(" ")),
+    (Wrong::DayAhead, "visit.on", |file| file["visit"]["on"] = json!("2026-09-15")),
+    (Wrong::DayTooOld, "visit.on", |file| { file["visit"]["on"] = json!("1905-05-06"); part(file)["work"] = json!([]); }),
+    (Wrong::TemperatureCannotBe, "visit.weather.celsius", |file| file["visit"]["weather"]["celsius"] = json!(75)),
+    (Wrong::SafetyTwice, "visit.safety.1", |file| again(&mut file["visit"]["safety"])),
+    (Wrong::UnknownKind, "visit.request.asks.0.kind", |file| file["visit"]["request"]["asks"][0]["kind"] = json!("moat")),
+    (Wrong::UnknownRemedy, "visit.request.asks.0.remedy", |file| file["visit"]["request"]["asks"][0]["remedy"] = json!("prayer")),
+    (Wrong::NoStructure, "structures", |file| file["structures"] = json!([])),
+    (Wrong::StructureTwice, "structures.1", |file| again(&mut file["structures"])),
+    (Wrong::SlopeTwice, "structures.0.slopes.2.letter", |file| again(&mut file["structures"][0]["slopes"])),
+    (Wrong::NotASlopeLetter, "structures.0.slopes.2.letter", |file| push(&mut file["structures"][0]["slopes"], json!({ "letter": "ß", "side": "left" }))),
+    (Wrong::NoSuchSlope, "structures.0.parts.0.slope", |file| part(file)["slope"] = json!("F")),
+    (Wrong::NoSuchSlope, "structures.0.layers.1.slope", |file| file["structures"][0]["layers"][1]["slope"] = json!("F")),
+    (Wrong::UnknownKind, "structures.0.parts.2.kind", |file| file["structures"][0]["parts"][2]["kind"] = json!("moat")),
+    (Wrong::SlopeNeeded, "structures.0.parts.0.slope", |file| drop_member(part(file), "slope")),
+    (Wrong::PartTwice, "structures.0.parts.3", |file| push(&mut file["structures"][0]["parts"], json!({ "kind": "attic-deck", "not-seen": "locked" }))),
+    (Wrong::NoCondition, "structures.0.parts.2", |file| drop_member(&mut file["structures"][0]["parts"][2], "not-seen")),
+    (Wrong::TwoConditions, "structures.0.parts.2", |file| file["structures"][0]["parts"][2]["gone"] = json!(true)),
+    (Wrong::HowSeenMissing, "structures.0.parts.0.seen", |file| drop_member(part(file), "seen")),
+    (Wrong::SeenWithoutRung, "structures.0.parts.2.seen", |file| file["structures"][0]["parts"][2]["seen"] = json!("afar")),
+    (Wrong::SeenButNotReached, "structures.0.parts.0.seen", |file| { file["structures"][0]["reached"] = json!("not-reached"); drop_second(file); }),
+    (Wrong::SeenNearerThanReached, "structures.0.parts.0.seen", |file| { file["structures"][0]["reached"] = json!("ground"); drop_second(file); }),
+    (Wrong::FindingsUnseen, "structures.0.parts.2", |file| file["structures"][0]["parts"][2]["measures"] = json!([{ "of": "width", "value": "5 in", "got": "tape" }])),
+    (Wrong::SoundWithDefect, "structures.0.parts.0.rung", |file| part(file)["rung"] = json!("sound")),
+    (Wrong::UnknownDefect, "structures.0.parts.0.defects.0.defect", |file| part(file)["defects"][0]["defect"] = json!("curse")),
+    (Wrong::DefectOfOtherPart, "structures.0.parts.0.defects.0.defect", |file| part(file)["defects"][0]["defect"] = json!("shingle-missing")),
+    (Wrong::DefectTwice, "structures.0.parts.0.defects.1.defect", |file| again(&mut part(file)["defects"])),
+    (Wrong::UnknownRemedy, "structures.0.parts.0.advised.0", |file| part(file)["advised"] = json!(["prayer"])),
+    (Wrong::UnknownRemedy, "structures.0.parts.0.work.0.remedy", |file| part(file)["work"][0]["remedy"] = json!("prayer")),
+    (Wrong::AnswerTwice, "structures.0.parts.1.answers.1.question", |file| again(&mut file["structures"][0]["parts"][1]["answers"])),
+    (Wrong::QuestionOfOtherPart, "structures.0.parts.0.answers.0.question", |file| part(file)["answers"] = json!([{ "question": "brittle", "answer": "no" }])),
+    (Wrong::LengthCannotBe, "structures.0.parts.0.measures.0.value", |file| part(file)["measures"][0]["value"] = json!("0 in")),
+    (Wrong::LengthCannotBe, "structures.0.layers.0.layers.0.thickness", |file| file["structures"][0]["layers"][0]["layers"][0]["thickness"] = json!("0 in")),
+    (Wrong::LengthCannotBe, "structures.0.layers.1.exposure", |file| file["structures"][0]["layers"][1]["exposure"] = json!("0 in")),
+    (Wrong::MeasureTwice, "structures.0.parts.0.measures.1", |file| again(&mut part(file)["measures"])),
+    (Wrong::NothingRead, "structures.0.layers.0", |file| drop_member(&mut file["structures"][0]["layers"][0], "layers")),
+    (Wrong::ExposureMissing, "structures.0.layers.1.exposure", |file| drop_member(&mut file["structures"][0]["layers"][1], "exposure")),
+    (Wrong::UnderTheDeck, "structures.0.layers.0.layers.3", |file| push(&mut file["structures"][0]["layers"][0]["layers"], json!({ "layer": { "is": "membrane" } }))),
+    (Wrong::WorkUnclear, "structures.0.parts.0.work.0", |file| part(file)["work"][0]["did"] = json!("replaced")),
+    (Wrong::WorkUnclear, "structures.0.work.0", |file| file["structures"][0]["work"] = json!([{ "by": "us", "when": "2024-10-01", "evidence": "told" }])),
+    (Wrong::WorkAhead, "structures.0.parts.0.work.0.when", |file| part(file)["work"][0]["when"] = json!("2025-05-07")),
+    (Wrong::PictureUnreadable, "structures.0.parts.0.photos.0.file", |file| part(file)["photos"][0]["file"] = json!("gone.jpg")),
+    (Wrong::NotAPicture, "structures.0.parts.0.photos.0.file", |file| part(file)["photos"][0]["file"] = json!("note.txt")),
+    (Wrong::PictureElsewhere, "structures.0.parts.0.photos.0.file", |file| part(file)["photos"][0]["file"] = json!("../eave.jpg")),
+    (Wrong::PictureElsewhere, "structures.0.parts.0.photos.0.file", |file| part(file)["photos"][0]["file"] = json!("/eave.jpg")),
 ];
 
 /// Leaves the part out that was seen from the roof: one thing is to be wrong.
@@ -184,7 +184,7 @@ fn every_wrong_file_is_refused_at_its_place_and_changes_nothing() {
         change(&mut file);
         let problems = refused(&mut book, &file.to_string());
         let found: Vec<_> = problems.iter().map(place).collect();
-        assert_eq!(found, [(*wrong, (*at).to_owned())], "{problems:?}");
+        assert_eq!(found, [(*wrong, pointer(at))], "{problems:?}");
         said.extend(in_both(&problems[0].says()));
         assert_eq!(state(&book), before, "{wrong:?} changes nothing");
     }
@@ -295,6 +295,11 @@ fn nothing_is_taken_in_beside_an_open_visit() {
     assert_eq!(place(&problems[0]), (Wrong::VisitOpen, "/visit".to_owned()));
     in_both(&problems[0].says());
     assert_eq!(state(&book), before);
+}
+
+/// A place in a file as a JSON pointer (RFC 6901).
+fn pointer(at: &str) -> String {
+    format!("/{}", at.replace('.', "/"))
 }
 
 /// What is wrong, and where.
