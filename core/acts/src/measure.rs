@@ -498,7 +498,8 @@ pub fn svg_of(drawing: &Drawing, title: &str, says: &str) -> String {
 }
 
 /// A file of a plan.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
+#[serde(rename_all = "kebab-case")]
 pub enum PlanFile {
     /// The plan as a picture.
     Svg,
@@ -507,9 +508,52 @@ pub enum PlanFile {
     /// Planes and lines for a map.
     Geojson,
     /// Planes as a table.
-    Planes,
+    PlanesCsv,
     /// Lines as a table.
-    Lines,
+    LinesCsv,
+}
+
+impl PlanFile {
+    /// All of them, in the order they are offered.
+    pub const ALL: [Self; 5] = [
+        Self::Svg,
+        Self::Dxf,
+        Self::Geojson,
+        Self::PlanesCsv,
+        Self::LinesCsv,
+    ];
+
+    /// The name that the file bears.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Svg => "plan.svg",
+            Self::Dxf => "plan.dxf",
+            Self::Geojson => "plan.geojson",
+            Self::PlanesCsv => "slopes.csv",
+            Self::LinesCsv => "lines.csv",
+        }
+    }
+
+    /// What a browser calls its kind.
+    pub fn media(self) -> &'static str {
+        match self {
+            Self::Svg => "image/svg+xml",
+            Self::Dxf => "image/vnd.dxf",
+            Self::Geojson => "application/geo+json",
+            Self::PlanesCsv | Self::LinesCsv => "text/csv; charset=utf-8",
+        }
+    }
+
+    /// Its key in the message files.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Svg => "roof-file-svg",
+            Self::Dxf => "roof-file-dxf",
+            Self::Geojson => "roof-file-geojson",
+            Self::PlanesCsv => "roof-file-planes",
+            Self::LinesCsv => "roof-file-lines",
+        }
+    }
 }
 
 /// A file of the plan of a structure.
@@ -552,8 +596,8 @@ pub fn file_of(
         }
         PlanFile::Dxf => roof::export::dxf(plan),
         PlanFile::Geojson => roof::export::geojson(plan, position),
-        PlanFile::Planes => roof::export::csv_of_planes(plan),
-        PlanFile::Lines => roof::export::csv_of_lines(plan),
+        PlanFile::PlanesCsv => roof::export::csv_of_planes(plan),
+        PlanFile::LinesCsv => roof::export::csv_of_lines(plan),
     }
 }
 

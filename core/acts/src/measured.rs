@@ -141,7 +141,7 @@ impl Measured {
         MeasuredTold {
             plan_area: plan.plan_area().into(),
             slope_area: plan.slope_area().into(),
-            squares: self.squares(),
+            squares: plan.squares(),
             height: plan.height.into(),
             lengths: LineKind::ALL
                 .into_iter()
@@ -153,10 +153,6 @@ impl Measured {
             edges: self.edges(),
             plan: plan.clone(),
         }
-    }
-
-    fn squares(&self) -> Spread {
-        Spread::within(self.plan.slope_area().in_squares(), self.plan.area_within())
     }
 
     fn edges(&self) -> Vec<EdgeTold> {
@@ -178,36 +174,48 @@ impl Measured {
 
     /// The numbers a person reads: what each is, and how much.
     pub fn rows(&self, words: &Words) -> Vec<(String, String)> {
-        let length = |length: Length| {
-            let inches = Length::from_inches(length.in_inches().round());
-            words.say(&Said::new("length-alone").with("length", inches))
-        };
+        let length = |length: Length| words.say(&length_said(length));
         let plan = &self.plan;
         let mut rows = vec![
-            (
-                words.text("roof-area"),
-                words.say(
-                    &Said::new("roof-squares")
-                        .with("squares", self.squares().says(1))
-                        .with("plan", format!("{:.0}", plan.plan_area().in_square_feet())),
-                ),
-            ),
+            (words.text("roof-area"), words.say(&area_said(plan))),
             (words.text("roof-height"), length(plan.height)),
         ];
-        rows.extend(plan.planes.iter().map(|plane| {
-            let says = Said::new("roof-plane")
-                .with("pitch", plane.pitch)
-                .with("area", format!("{:.0}", plane.slope_area.in_square_feet()));
-            (plane.letter.clone(), words.say(&says))
-        }));
         rows.extend(
-            LineKind::ALL
-                .into_iter()
-                .filter(|kind| plan.lines.iter().any(|line| line.kind == *kind))
-                .map(|kind| (words.text(kind.key()), length(plan.length_of(kind)))),
+            plan.planes
+                .iter()
+                .map(|plane| (plane.letter.clone(), words.say(&plane_said(plane)))),
         );
+        rows.extend(lines(plan).map(|(kind, all)| (words.text(kind.key()), length(all))));
         rows
     }
+}
+
+/// Each kind of line that a plan has, and how long all of them are together.
+pub fn lines(plan: &RoofPlan) -> impl Iterator<Item = (LineKind, Length)> + '_ {
+    LineKind::ALL
+        .into_iter()
+        .filter(|kind| plan.lines.iter().any(|line| line.kind == *kind))
+        .map(|kind| (kind, plan.length_of(kind)))
+}
+
+/// A length to the inch: no roof is known better.
+pub fn length_said(length: Length) -> Said {
+    let inches = Length::from_inches(length.in_inches().round());
+    Said::new("length-alone").with("length", inches)
+}
+
+/// What a plan covers, on the slope and on the level.
+pub fn area_said(plan: &RoofPlan) -> Said {
+    Said::new("roof-squares")
+        .with("squares", plan.squares().says(1))
+        .with("plan", format!("{:.0}", plan.plan_area().in_square_feet()))
+}
+
+/// The pitch and the area of one plane.
+pub fn plane_said(plane: &Plane) -> Said {
+    Said::new("roof-plane")
+        .with("pitch", plane.pitch)
+        .with("area", format!("{:.0}", plane.slope_area.in_square_feet()))
 }
 
 fn edge_told(at: EdgeAt, from: &SketchEdge, to: &SketchEdge, plane: Option<&Plane>) -> EdgeTold {

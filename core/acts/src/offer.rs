@@ -123,42 +123,46 @@ fn readings(history: &History, structure: StructureId) -> Vec<Reading> {
         .collect()
 }
 
+/// The firm's price list.
+///
+/// # Errors
+/// Where it has none, or the book cannot be read.
+pub fn listed(book: &Book) -> Result<PriceList, ActError> {
+    book.price_list()?
+        .ok_or_else(|| ActError::not_there("there-price-list"))
+}
+
 /// The offer for one structure as it would be today; not recorded. A course that judgement refuses is in it where a reason is recorded in the
 /// last offer, or given here.
 ///
 /// # Errors
-/// Where the firm has no price list, nothing is to be done, or a course is forbidden.
+/// Where nothing is to be done, or a course is forbidden.
 pub fn offer(
-    book: &Book,
-    visit: VisitId,
+    judged: &Judged,
     structure: StructureId,
+    list: &PriceList,
+    reckoned: Option<&Reckoning>,
     because: Option<(Course, Narrowed, String)>,
     moment: Moment,
-) -> Result<(Judged, Offer), ActError> {
-    let list = book
-        .price_list()?
-        .ok_or_else(|| ActError::not_there("there-price-list"))?;
-    let judged = judge::judge(book, visit, moment)?;
+) -> Result<Offer, ActError> {
     let verdict = judged
         .verdict(structure)
         .ok_or_else(|| ActError::not_there("there-structure"))?;
     let wanted = wanted(&judged.history, verdict, because);
-    let reckoned = reckon(&judged.history, structure, &judged.going, Some(&list)).ok();
-    let patch = patch_asked(&judged, structure);
+    let patch = patch_asked(judged, structure);
     let asking = Asking {
         verdict,
         history: &judged.history,
         catalogue: Catalogue::standard(),
-        list: &list,
-        takeoff: reckoned.as_ref().map(|one| &one.takeoff),
-        tear_off: reckoned.as_ref().and_then(|one| one.tear_off.as_ref().ok()),
+        list,
+        takeoff: reckoned.map(|one| &one.takeoff),
+        tear_off: reckoned.and_then(|one| one.tear_off.as_ref().ok()),
         counts: &[],
         wanted: &wanted,
         patch: patch.as_ref(),
         repair_lasts: None,
     };
-    let offer = price::offers(moment.id(), moment.today, &asking)?;
-    Ok((judged, offer))
+    Ok(price::offers(moment.id(), moment.today, &asking)?)
 }
 
 /// The patch that the caller asked for, where it only buys time: what a lasting course is compared with.
@@ -253,7 +257,7 @@ pub fn last_offer(history: &History, structure: StructureId) -> Option<&Offer> {
 /// Puts an offer to the owner: it is recorded, and its figures stand in the letter that is written next.
 ///
 /// # Errors
-/// As [`offer`], where the reason for a refused course is empty, or where the book cannot be written.
+/// As [`listed`] and [`offer`], where the reason for a refused course is empty, or where the book cannot be written.
 pub fn put(
     book: &mut Book,
     visit: VisitId,
@@ -266,7 +270,17 @@ pub fn put(
     {
         return Err(OfferError::NoReason(*course).into());
     }
-    let (_, offer) = offer(book, visit, structure, because, moment)?;
+    let list = listed(book)?;
+    let judged = judge::judge(book, visit, moment)?;
+    let reckoned = reckon(&judged.history, structure, &judged.going, Some(&list)).ok();
+    let offer = offer(
+        &judged,
+        structure,
+        &list,
+        reckoned.as_ref(),
+        because,
+        moment,
+    )?;
     let id = offer.id;
     book.write(moment.at, |tx| {
         tx.record(Entry::Offer(offer))?;

@@ -7,6 +7,7 @@ use letter::{Planned, Roofed};
 use roof::draw::Picture;
 use trade::ids::StructureId;
 use trade::offer::Offer;
+use trade::price_list::PriceList;
 use trade::roof::RoofPlan;
 use trade::takeoff::{Takeoff, TearOff};
 use trade::verdict::{Course, Verdict};
@@ -45,17 +46,18 @@ pub(crate) fn roofs<'a>(
     language: Language,
     moment: Moment,
 ) -> Result<Vec<RoofTold<'a>>, ActError> {
+    let list = book.price_list()?;
     judged
         .verdicts
         .iter()
-        .map(|verdict| told(book, judged, verdict, language, moment))
+        .map(|verdict| told(judged, verdict, list.as_ref(), language, moment))
         .collect()
 }
 
 fn told<'a>(
-    book: &Book,
     judged: &'a Judged,
     verdict: &Verdict,
+    list: Option<&PriceList>,
     language: Language,
     moment: Moment,
 ) -> Result<RoofTold<'a>, ActError> {
@@ -65,10 +67,9 @@ fn told<'a>(
         let picture = measure::pictured(history, structure, &plan, Words::of(language));
         (plan, picture)
     });
-    let list = book.price_list()?;
     // A roof that cannot be counted is told without quantities: the Offer screen says why.
     let reckoned = is_covered_anew(verdict)
-        .then(|| offer::reckon(history, structure, &judged.going, list.as_ref()).ok())
+        .then(|| offer::reckon(history, structure, &judged.going, list).ok())
         .flatten();
     let (takeoff, tear_off) = match reckoned {
         Some(reckoned) => (Some(reckoned.takeoff), reckoned.tear_off.ok()),

@@ -4,6 +4,11 @@ use crate::block::{Field, FieldKind, Form};
 use crate::form::FormOf;
 use crate::screens::Context;
 
+/// What was half typed into a field, where something was.
+pub(crate) fn half_typed(context: &Context<'_>, form: &FormOf, field: &str) -> Option<String> {
+    context.book.draft(&form.draft_key(field)).ok().flatten()
+}
+
 /// A form whose fields show what was half typed, else what is known.
 pub(crate) struct Filling<'a> {
     context: &'a Context<'a>,
@@ -27,12 +32,7 @@ impl<'a> Filling<'a> {
         known: &str,
         kind: FieldKind,
     ) -> Self {
-        let half_typed = self
-            .context
-            .book
-            .draft(&self.form.draft_key(name))
-            .ok()
-            .flatten();
+        let half_typed = half_typed(self.context, &self.form, name);
         self.fields.push(Field {
             name,
             label: self.context.text(label),

@@ -21,6 +21,7 @@ mod writing;
 
 pub use act::Next;
 pub use action::Action;
+pub use acts::measure::PlanFile;
 pub use block::{Button, Choice, Field, FieldKind, Form, Ladder, Onto, Picture, Row, Shutter};
 pub use form::FormOf;
 pub use place::{Place, PlaceError, Shows};
@@ -36,7 +37,7 @@ pub use show::{
     outcome::{Outcome, Told},
     property::{Property, Twin},
     reminders::Reminders,
-    roof::{Drawn, EdgeRow, PlanFile, Roof},
+    roof::{Drawn, EdgeRow, Roof},
     safety::{CheckRow, ReachRow, Safety},
     settings::Settings,
     then_and_now::{Changed, ThenAndNow},

@@ -15,6 +15,15 @@ pub(crate) fn structure(words: &Words, history: &History, id: StructureId) -> St
         .unwrap_or_default()
 }
 
+/// The address and a structure's name: what stands small over a heading.
+pub(crate) fn under(words: &Words, history: &History, id: StructureId) -> String {
+    words.say(
+        &Said::new("verdict-under")
+            .with("address", history.property.address.line.clone())
+            .with("structure", structure(words, history, id)),
+    )
+}
+
 fn of_structure(words: &Words, structure: &Structure) -> String {
     structure
         .name

@@ -4,9 +4,9 @@ use crate::action::Action;
 use crate::block::{Onto, Shutter};
 use crate::place::Place;
 use crate::show::doorstep::Doorstep;
-use crate::show::roof::PlanFile;
 use crate::show::{self, Screen};
 use crate::{Next, act};
+use acts::measure::PlanFile;
 use acts::settings::Going;
 use acts::{ActError, Book, Moment, outcome, tray};
 use trade::ids::{LetterId, PhotoId, PropertyId, StructureId};
@@ -155,7 +155,7 @@ impl Screens {
     /// Where the structure is not in the book or was not measured.
     pub fn plan_file(&self, structure: StructureId, file: PlanFile) -> Result<String, Trouble> {
         let (words, _) = self.context_words()?;
-        self.read(|book| acts::measure::file(book, structure, file.of(), words))
+        self.read(|book| acts::measure::file(book, structure, file, words))
     }
 
     /// Open reminders as an iCalendar file.

@@ -1,6 +1,7 @@
 //! The shape of a roof: its planes, and the lines where they begin, end and meet.
 
 use crate::ids::{SlopeId, StructureId};
+use crate::takeoff::Spread;
 use crate::units::{Area, Got, Length, Pitch};
 use serde::{Deserialize, Serialize};
 
@@ -141,6 +142,11 @@ impl RoofPlan {
     /// Its area as it is covered.
     pub fn slope_area(&self) -> Area {
         self.planes.iter().map(|plane| plane.slope_area).sum()
+    }
+
+    /// Its covered area in squares, as exactly as it was measured.
+    pub fn squares(&self) -> Spread {
+        Spread::within(self.slope_area().in_squares(), self.area_within())
     }
 
     /// The length of all lines of one kind.

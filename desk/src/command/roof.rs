@@ -6,7 +6,7 @@ use super::{Common, words_of_computer};
 use crate::failure::Failure;
 use crate::plain;
 use acts::measure::{self, Street, Taken};
-use acts::{Book, arrive, leak, measured, offer};
+use acts::{Book, arrive, judge, leak, measured, offer};
 use clap::{Args, ValueEnum};
 use screens::{Place, Screens, Shows};
 use serde_json::json;
@@ -91,8 +91,8 @@ impl From<Export> for measure::PlanFile {
             Export::Svg => Self::Svg,
             Export::Dxf => Self::Dxf,
             Export::Geojson => Self::Geojson,
-            Export::Slopes => Self::Planes,
-            Export::Lines => Self::Lines,
+            Export::Slopes => Self::PlanesCsv,
+            Export::Lines => Self::LinesCsv,
         }
     }
 }
@@ -264,12 +264,19 @@ pub(super) fn offer(common: &Common, asked: &Offer) -> Result<(), Failure> {
             None => acts::visit::find(&book, visit)?.1.structures,
         };
         let moment = common.clock().now();
+        let list = offer::listed(&book)?;
         let mut offers = Vec::new();
         for structure in &structures {
             if asked.put {
                 offer::put(&mut book, visit, *structure, None, moment)?;
             }
-            offers.push(offer::offer(&book, visit, *structure, None, moment)?.1);
+            let judged = judge::judge(&book, visit, moment)?;
+            let going = &judged.going;
+            let reckoned = offer::reckon(&judged.history, *structure, going, Some(&list)).ok();
+            let reckoned = reckoned.as_ref();
+            offers.push(offer::offer(
+                &judged, *structure, &list, reckoned, None, moment,
+            )?);
         }
         let screens = Screens::of(book);
         let text = structures

@@ -99,7 +99,7 @@ fn cleaned(drawing: &Drawing) -> Drawing {
 }
 
 fn extent(plan: &RoofPlan) -> Said {
-    let squares = Spread::within(plan.slope_area().in_squares(), plan.area_within());
+    let squares = plan.squares();
     Said::new("letter-plan-extent")
         .with("squares", squares.says(1))
         .with("area", area(plan, plan.slope_area()))

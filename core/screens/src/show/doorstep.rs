@@ -2,6 +2,7 @@
 
 use crate::action::Action;
 use crate::block::{Button, Choice, Field, FieldKind, Form, Row};
+use crate::filling::half_typed;
 use crate::form::{FormOf, value_of};
 use crate::name;
 use crate::place::Place;
@@ -173,12 +174,7 @@ fn opening(context: &Context<'_>, property: PropertyId) -> Form {
     let field = |name: &'static str, label: &str, kind| Field {
         name,
         label: context.text(label),
-        value: context
-            .book
-            .draft(&form.draft_key(name))
-            .ok()
-            .flatten()
-            .unwrap_or_default(),
+        value: half_typed(context, &form, name).unwrap_or_default(),
         kind,
     };
     Form {

@@ -59,14 +59,7 @@ pub(crate) fn show(
         None => Vec::new(),
     };
     Ok(Leak {
-        under: context.say(
-            &Said::new("verdict-under")
-                .with("address", history.property.address.line.clone())
-                .with(
-                    "structure",
-                    name::structure(context.words, &history, structure),
-                ),
-        ),
+        under: name::under(context.words, &history, structure),
         title: context.text("leak-title"),
         ask: ask(context, structure, stain),
         how: context.text("leak-how"),

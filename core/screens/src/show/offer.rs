@@ -88,23 +88,21 @@ pub(crate) fn show(
     let verdict = judged
         .verdict(structure)
         .ok_or_else(|| ActError::not_there("there-structure"))?;
-    let (priced, trouble) = match offer::offer(context.book, visit, structure, None, context.moment)
-    {
-        Ok((_, priced)) => (Some(priced), None),
-        Err(ActError::Book(error)) => return Err(error.into()),
-        Err(why) => (None, Some(context.say(&why.says()))),
-    };
     let list = context.book.price_list()?;
     let reckoned = offer::reckon(history, structure, &judged.going, list.as_ref());
+    let asked = match &list {
+        Some(list) => {
+            let reckoned = reckoned.as_ref().ok();
+            offer::offer(&judged, structure, list, reckoned, None, context.moment)
+        }
+        None => Err(ActError::not_there("there-price-list")),
+    };
+    let (priced, trouble) = match asked {
+        Ok(priced) => (Some(priced), None),
+        Err(why) => (None, Some(context.say(&why.says()))),
+    };
     Ok(Offer {
-        under: context.say(
-            &Said::new("verdict-under")
-                .with("address", history.property.address.line.clone())
-                .with(
-                    "structure",
-                    name::structure(context.words, history, structure),
-                ),
-        ),
+        under: name::under(context.words, history, structure),
         title: context.text("offer-title"),
         put: put(context, history, structure),
         trouble,

@@ -8,13 +8,13 @@ use crate::block::{Button, Form, Row};
 use crate::name;
 use crate::place::Place;
 use crate::screens::Context;
-use acts::{ActError, measure};
+use acts::measure::PlanFile;
+use acts::{ActError, measure, measured};
 use serde::Serialize;
 use trade::drawing::Drawing;
 use trade::history::History;
 use trade::ids::StructureId;
-use trade::roof::{LineKind, RoofPlan};
-use trade::takeoff::Spread;
+use trade::roof::RoofPlan;
 use trade::units::Length;
 use trade::words::Said;
 
@@ -83,86 +83,11 @@ pub struct Roof {
     pub back: Button,
 }
 
-/// A file of a plan.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum PlanFile {
-    /// The plan as a picture.
-    Svg,
-    /// The plan for a drawing program.
-    Dxf,
-    /// Planes and lines for a map.
-    Geojson,
-    /// Planes as a table.
-    PlanesCsv,
-    /// Lines as a table.
-    LinesCsv,
-}
-
-impl PlanFile {
-    /// All of them, in the order they are offered.
-    pub const ALL: [Self; 5] = [
-        Self::Svg,
-        Self::Dxf,
-        Self::Geojson,
-        Self::PlanesCsv,
-        Self::LinesCsv,
-    ];
-
-    pub(crate) fn of(self) -> measure::PlanFile {
-        match self {
-            Self::Svg => measure::PlanFile::Svg,
-            Self::Dxf => measure::PlanFile::Dxf,
-            Self::Geojson => measure::PlanFile::Geojson,
-            Self::PlanesCsv => measure::PlanFile::Planes,
-            Self::LinesCsv => measure::PlanFile::Lines,
-        }
-    }
-
-    /// The name that the file bears.
-    pub fn name(self) -> &'static str {
-        match self {
-            Self::Svg => "plan.svg",
-            Self::Dxf => "plan.dxf",
-            Self::Geojson => "plan.geojson",
-            Self::PlanesCsv => "slopes.csv",
-            Self::LinesCsv => "lines.csv",
-        }
-    }
-
-    /// What a browser calls its kind.
-    pub fn media(self) -> &'static str {
-        match self {
-            Self::Svg => "image/svg+xml",
-            Self::Dxf => "image/vnd.dxf",
-            Self::Geojson => "application/geo+json",
-            Self::PlanesCsv | Self::LinesCsv => "text/csv; charset=utf-8",
-        }
-    }
-
-    fn key(self) -> &'static str {
-        match self {
-            Self::Svg => "roof-file-svg",
-            Self::Dxf => "roof-file-dxf",
-            Self::Geojson => "roof-file-geojson",
-            Self::PlanesCsv => "roof-file-planes",
-            Self::LinesCsv => "roof-file-lines",
-        }
-    }
-}
-
 pub(crate) fn show(context: &Context<'_>, structure: StructureId) -> Result<Roof, ActError> {
     let history = measure::of_structure(context.book, structure)?;
     let plan = measure::plan(&history, structure)?;
     Ok(Roof {
-        under: context.say(
-            &Said::new("verdict-under")
-                .with("address", history.property.address.line.clone())
-                .with(
-                    "structure",
-                    name::structure(context.words, &history, structure),
-                ),
-        ),
+        under: name::under(context.words, &history, structure),
         title: context.text("roof-title"),
         structures: structures(context, &history, structure),
         none: plan.is_none().then(|| context.text("roof-none")),
@@ -237,23 +162,17 @@ fn row(title: String, says: String) -> Row {
     }
 }
 
-/// A length to the inch: no roof is known better.
+/// A length to the inch.
 pub(crate) fn length(context: &Context<'_>, length: Length) -> String {
-    let inches = Length::from_inches(length.in_inches().round());
-    context.say(&Said::new("length-alone").with("length", inches))
+    context.say(&measured::length_said(length))
 }
 
 fn numbers(context: &Context<'_>, plan: &RoofPlan) -> Vec<Row> {
-    let squares = Spread::within(plan.slope_area().in_squares(), plan.area_within());
     let per_cent = format!("{:.0}", plan.length_within * 100.0);
     vec![
         row(
             context.text("roof-area"),
-            context.say(
-                &Said::new("roof-squares")
-                    .with("squares", squares.says(1))
-                    .with("plan", format!("{:.0}", plan.plan_area().in_square_feet())),
-            ),
+            context.say(&measured::area_said(plan)),
         ),
         row(context.text("roof-height"), length(context, plan.height)),
         row(
@@ -277,27 +196,14 @@ fn planes(context: &Context<'_>, plan: &RoofPlan) -> Vec<Row> {
                         .with("letter", plane.letter.clone())
                         .with("side", Said::new(measure::faces(plane).key())),
                 ),
-                context.say(
-                    &Said::new("roof-plane")
-                        .with("pitch", plane.pitch)
-                        .with("area", format!("{:.0}", plane.slope_area.in_square_feet())),
-                ),
+                context.say(&measured::plane_said(plane)),
             )
         })
         .collect()
 }
 
 fn lines(context: &Context<'_>, plan: &RoofPlan) -> Vec<Row> {
-    LineKind::ALL
-        .into_iter()
-        .filter_map(|kind| {
-            let count = plan.lines.iter().filter(|line| line.kind == kind).count();
-            (count > 0).then(|| {
-                row(
-                    context.text(kind.key()),
-                    length(context, plan.length_of(kind)),
-                )
-            })
-        })
+    measured::lines(plan)
+        .map(|(kind, all)| row(context.text(kind.key()), length(context, all)))
         .collect()
 }

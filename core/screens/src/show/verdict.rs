@@ -91,14 +91,7 @@ pub(crate) fn show(
         .ok_or_else(|| ActError::not_there("there-structure"))?;
     let history = &judged.history;
     Ok(Verdict {
-        under: context.say(
-            &Said::new("verdict-under")
-                .with("address", history.property.address.line.clone())
-                .with(
-                    "structure",
-                    name::structure(context.words, history, structure),
-                ),
-        ),
+        under: name::under(context.words, history, structure),
         title: context.text("verdict-title"),
         structures: judged
             .visit

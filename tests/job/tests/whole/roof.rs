@@ -31,22 +31,27 @@ fn form(hand: &Hand, key: &str) -> Form {
         .unwrap_or_else(|| panic!("no form is called {title:?}"))
 }
 
+/// 40 by 28 ft at 6:12.
+fn draw_box(hand: &mut Hand, ends: &str) {
+    let ends = hand.text(ends);
+    hand.send(
+        &form(hand, "roof-box"),
+        &[
+            ("across", "40 ft"),
+            ("deep", "28 ft"),
+            ("pitch", "6/12"),
+            ("ends", &ends),
+        ],
+    );
+}
+
 /// NAVEDTRA 14044, ch. 2: the slope factor of 6:12 is √180 / 12, so that a gable over 40 by 28 ft covers 1252.2 ft².
 #[test]
 fn a_plain_gable_has_the_area_of_the_handbook() {
     let scene = Scene::new();
     let (mut hand, _, _) = at_the_roof(&scene);
     assert!(hand.roof().plan.is_none());
-    let gables = hand.text("ends-gable-sides");
-    hand.send(
-        &form(&hand, "roof-box"),
-        &[
-            ("across", "40 ft"),
-            ("deep", "28 ft"),
-            ("pitch", "6/12"),
-            ("ends", &gables),
-        ],
-    );
+    draw_box(&mut hand, "ends-gable-sides");
     let roof = hand.roof();
     assert!(roof.plan.is_some());
     assert_eq!(roof.planes.len(), 2);
@@ -71,16 +76,7 @@ fn a_plain_gable_has_the_area_of_the_handbook() {
 fn an_edge_becomes_a_hip_and_takes_a_pitch_of_its_own() {
     let scene = Scene::new();
     let (mut hand, _, _) = at_the_roof(&scene);
-    let gables = hand.text("ends-gable-sides");
-    hand.send(
-        &form(&hand, "roof-box"),
-        &[
-            ("across", "40 ft"),
-            ("deep", "28 ft"),
-            ("pitch", "6/12"),
-            ("ends", &gables),
-        ],
-    );
+    draw_box(&mut hand, "ends-gable-sides");
     let hip = hand.text("edge-hip");
     let edges = hand.roof().edges;
     assert_eq!(edges.len(), 4);
@@ -137,10 +133,7 @@ fn slopes_are_typed_in_one_by_one() {
 fn what_gives_no_roof_is_refused_and_the_roof_before_it_stands() {
     let scene = Scene::new();
     let (mut hand, property, structure) = at_the_roof(&scene);
-    hand.send(
-        &form(&hand, "roof-box"),
-        &[("across", "40 ft"), ("deep", "28 ft"), ("pitch", "6/12")],
-    );
+    draw_box(&mut hand, "ends-hip");
     let before = scene::ink_of(hand.screens.book(), property);
     for (key, field, text) in [
         ("roof-sides", "sides", "40 ft L\n10 ft"),
@@ -164,10 +157,7 @@ fn what_gives_no_roof_is_refused_and_the_roof_before_it_stands() {
 fn the_plan_is_handed_over_in_open_formats() {
     let scene = Scene::new();
     let (mut hand, _, structure) = at_the_roof(&scene);
-    hand.send(
-        &form(&hand, "roof-box"),
-        &[("across", "40 ft"), ("deep", "28 ft"), ("pitch", "6/12")],
-    );
+    draw_box(&mut hand, "ends-hip");
     for (file, begins) in [
         (PlanFile::Svg, "<svg"),
         (PlanFile::Dxf, "0"),

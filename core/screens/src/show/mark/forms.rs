@@ -2,6 +2,7 @@
 
 use super::Page;
 use crate::block::{Choice, Field, FieldKind, Form};
+use crate::filling::half_typed;
 use crate::form::{FormOf, value_of};
 use serde::Serialize;
 use trade::catalogue::{Catalogue, KindKey, RemedyKey};
@@ -23,13 +24,7 @@ impl Page<'_> {
         Field {
             name,
             label: self.context.text(label),
-            value: self
-                .context
-                .book
-                .draft(&form.draft_key(name))
-                .ok()
-                .flatten()
-                .unwrap_or_default(),
+            value: half_typed(self.context, form, name).unwrap_or_default(),
             kind,
         }
     }

@@ -6,7 +6,6 @@ use acts::measure;
 use trade::history::History;
 use trade::ids::StructureId;
 use trade::roof::RoofPlan;
-use trade::takeoff::Spread;
 use trade::words::Said;
 
 pub(super) fn drawn(
@@ -25,12 +24,11 @@ pub(super) fn drawn(
                 .with("pitch", plane.pitch)
         })
         .collect();
-    let squares = Spread::within(plan.slope_area().in_squares(), plan.area_within());
     let count = i64::try_from(slopes.len()).unwrap_or(i64::MAX);
     let mut says = context.say(
         &Said::new("roof-plan-says")
             .with("count", count)
-            .with("squares", squares.says(1))
+            .with("squares", plan.squares().says(1))
             .with("slopes", slopes),
     );
     for left_out in &picture.left_out {
