@@ -39,11 +39,15 @@
 //!   shallow porch runs up to the main roof's eave line and the main roof goes on above it, and water flows together again above a shaft's walls.
 //!   [`Skeleton::choices`] counts how often this was decided.
 //!
+//! What comes of several such cases in one place can hang on which is taken first. So an outline is always looked at from the same corner and the same
+//! side, chosen by its own numbers (`seen`): however its rings were written down, one outline has one roof.
+//!
 //! Neighbouring edges of one line but of different slope are parted from the start by an upright *step* across the line, so that each
 //! keeps its slope.
 
 mod exact;
 mod faces;
+mod seen;
 mod settle;
 mod support;
 mod wavefront;
@@ -127,9 +131,13 @@ pub struct NeverCloses(pub Vec<(usize, usize)>);
 /// # Errors
 /// Where too little of the outline moves for the roof to close.
 pub fn skeleton(rings: &[Vec<Edge>]) -> Result<Skeleton, NeverCloses> {
-    let carried = Carried::by(rings);
+    let seen = seen::Seen::first(rings);
+    let carried = Carried::by(&seen.of(rings));
     let traced = wavefront::Wavefront::set_out(&carried).run();
-    faces::gather(&carried, traced)
+    match faces::gather(&carried, traced) {
+        Ok(skeleton) => Ok(seen.turned_back(skeleton)),
+        Err(NeverCloses(edges)) => Err(NeverCloses(seen.back(&edges))),
+    }
 }
 
 /// An edge of the wavefront as it sets out, and the plane that it carries.

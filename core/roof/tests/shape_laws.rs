@@ -62,12 +62,6 @@ fn any_body() -> impl Strategy<Value = Body> {
     of_many_pitches(prop_oneof![star(), wings()])
 }
 
-/// An outline on which no edges of different slope come into one line, so that a weighted skeleton leaves nothing open. Where it does, which of
-/// several such events in one place comes first may hang on where the ring begins.
-fn clear_body() -> impl Strategy<Value = Body> {
-    prop_oneof![of_many_pitches(star()), even_body()]
-}
-
 fn of_many_pitches(corners: impl Strategy<Value = Vec<(f64, f64)>>) -> impl Strategy<Value = Body> {
     (corners, edges()).prop_map(|(corners, edges)| {
         let mut body = body(&corners, rise(6));
@@ -236,7 +230,7 @@ proptest! {
     }
 
     #[test]
-    fn it_does_not_matter_where_a_ring_begins(body in clear_body(), by in 0_usize..16) {
+    fn it_does_not_matter_where_a_ring_begins(body in any_body(), by in 0_usize..16) {
         let Ok(plan) = try_plan(std::slice::from_ref(&body)) else { return Ok(()) };
         let mut turned = body;
         let count = turned.rings[0].len();
@@ -245,7 +239,7 @@ proptest! {
     }
 
     #[test]
-    fn it_does_not_matter_which_way_a_ring_runs(body in clear_body()) {
+    fn it_does_not_matter_which_way_a_ring_runs(body in any_body()) {
         let Ok(plan) = try_plan(std::slice::from_ref(&body)) else { return Ok(()) };
         let mut reversed = body;
         let places: Vec<_> = reversed.rings[0].iter().map(|edge| (edge.x, edge.y)).collect();
@@ -258,21 +252,21 @@ proptest! {
     }
 
     #[test]
-    fn a_quarter_turn_changes_nothing(body in clear_body()) {
+    fn a_quarter_turn_changes_nothing(body in any_body()) {
         let Ok(plan) = try_plan(std::slice::from_ref(&body)) else { return Ok(()) };
         let turned = changed(&body, |edge| (negative(edge.y), edge.x));
         same_numbers(&plan, &try_plan(&[turned]).unwrap(), 1.0)?;
     }
 
     #[test]
-    fn a_mirror_changes_nothing_on_an_even_roof(body in even_body()) {
-        let plan = try_plan(std::slice::from_ref(&body)).unwrap();
+    fn a_mirror_changes_nothing(body in any_body()) {
+        let Ok(plan) = try_plan(std::slice::from_ref(&body)) else { return Ok(()) };
         let mirrored = changed(&body, |edge| (negative(edge.x), edge.y));
         same_numbers(&plan, &try_plan(&[mirrored]).unwrap(), 1.0)?;
     }
 
     #[test]
-    fn twice_the_size_is_twice_the_roof(body in clear_body()) {
+    fn twice_the_size_is_twice_the_roof(body in any_body()) {
         let Ok(plan) = try_plan(std::slice::from_ref(&body)) else { return Ok(()) };
         let doubled = changed(&body, |edge| (edge.x.scaled(2.0), edge.y.scaled(2.0)));
         same_numbers(&plan, &try_plan(&[doubled]).unwrap(), 2.0)?;

@@ -157,7 +157,8 @@ impl Standing<'_> {
         self.nearest(face, arc).map(|edge| edge.overhang)
     }
 
-    /// Of the edges that carry a face the one nearest to the middle of an arc.
+    /// Of the edges that carry a face the one nearest to the middle of an arc; of several as near a wall before a gable, for it takes flashing, and
+    /// the one that stands out least.
     fn nearest(&self, face: usize, arc: &Arc) -> Option<&Ready> {
         let (from, to) = (self.skeleton.nodes[arc.from], self.skeleton.nodes[arc.to]);
         let middle = (f64::midpoint(from[0], to[0]), f64::midpoint(from[1], to[1]));
@@ -167,9 +168,13 @@ impl Standing<'_> {
             .map(|&(ring, edge)| {
                 let ring = &self.outline.rings[ring];
                 let far = from_edge(middle, ring[edge].from, ring[(edge + 1) % ring.len()].from);
-                (far, &ring[edge])
+                ((far / LEVEL.0).round(), &ring[edge])
             })
-            .min_by(|one, other| one.0.total_cmp(&other.0))
+            .min_by(|(one, edge), (other, beside)| {
+                let wall_first = |edge: &Ready| (edge.is != EdgeIs::Wall, edge.overhang);
+                one.total_cmp(other)
+                    .then(wall_first(edge).cmp(&wall_first(beside)))
+            })
             .map(|(_, edge)| edge)
     }
 }

@@ -15,14 +15,19 @@ pub(super) fn gather(carried: &Carried, traced: Traced) -> Result<Skeleton, Neve
         return Err(never_closes(&edges, &traced.open));
     }
     let outline = outline(carried);
-    let mut traces: Vec<Trace> = outline.into_iter().chain(traced.traces).collect();
-    // Only where a plane went on over an edge that it came into line with can nothing of it be left between two lines.
-    if traced.choices > 0 {
-        traces = traces
-            .into_iter()
-            .flat_map(|trace| cut(&traced.nodes, trace))
-            .collect();
-    }
+    // A level ridge runs at once past whatever ends on it in the same moment. Other lines pass a node only where a plane went on over an edge that it
+    // came into line with; only there can nothing of a plane be left between two lines.
+    let traces: Vec<Trace> = outline
+        .into_iter()
+        .chain(traced.traces)
+        .flat_map(|trace| {
+            if traced.choices > 0 || is_level(&traced.nodes, trace) {
+                cut(&traced.nodes, trace)
+            } else {
+                vec![trace]
+            }
+        })
+        .collect();
     let mut arcs = contracted(&traced.nodes, &traces);
     if traced.choices > 0 {
         arcs = without_slivers(arcs);
@@ -133,6 +138,11 @@ fn without_slivers(arcs: Vec<Trace>) -> Vec<Trace> {
         lay_down(&mut lines, upward(arc));
     }
     lines.into_values().flatten().collect()
+}
+
+/// Whether a line inside of the outline is level.
+fn is_level(nodes: &[[f64; 3]], trace: Trace) -> bool {
+    trace.right != OUTSIDE && (nodes[trace.from][2] - nodes[trace.to][2]).abs() < ONE_PLACE
 }
 
 /// A line in pieces, from each node that lies on it to the next.
