@@ -2,8 +2,8 @@
 
 use acts::measured::Measured;
 use screens::{
-    Changed, CourseBlock, Doorstep, Leak, Letter, Offer, RefusedBlock, Row, StepBlock, ThenAndNow,
-    Verdict,
+    Changed, CourseBlock, Doorstep, FieldKind, Leak, Letter, Offer, RefusedBlock, Row, StepBlock,
+    ThenAndNow, Verdict,
 };
 use std::fmt::Write as _;
 use trade::words::Words;
@@ -205,6 +205,26 @@ pub fn offer(state: &Offer) -> String {
     }
     for course in &state.courses {
         priced(&mut out, course);
+    }
+    out
+}
+
+/// What is counted and chosen for an offer: each field by its name, with what stands in it and what it asks.
+pub fn worksheet(state: &Offer) -> String {
+    let mut out = String::new();
+    line!(out, "{}: {}", state.under, state.title);
+    let Some(form) = &state.worksheet else {
+        return out;
+    };
+    heading(&mut out, &form.title);
+    for field in &form.fields {
+        line!(out, "  {}={}", field.name, field.value);
+        line!(out, "      {}", field.label);
+        if let FieldKind::OneOf { choices } = &field.kind {
+            for choice in choices {
+                line!(out, "        {}: {}", choice.value, choice.label);
+            }
+        }
     }
     out
 }

@@ -88,6 +88,29 @@ test('the offer, put in the letter', async () => {
   await hand.keep(hand.button(say('offer-put')).last(), 'saved-offer');
 });
 
+test('the worksheet: a wrong number stays typed, a right one is priced', async () => {
+  const takes = () => page.locator('.rows').first().innerText();
+  const course = page.locator('section.when').filter({ hasText: say('course-tear-off') });
+  const before = await course.locator('.price').innerText();
+  const sheet = await hand.unfold(say('worksheet-title'));
+  await sheet.getByLabel(say('worksheet-deck-sheets')).fill('a few');
+  await hand.go(hand.button(say('worksheet-keep'), sheet));
+  const trouble = await page.locator('.trouble').innerText();
+  assert.ok(trouble.includes(say('worksheet-deck-sheets')) && trouble.includes(say('wrong-sheets')), trouble);
+  assert.equal(await page.locator('input[name=deck-sheets]').inputValue(), 'a few');
+  page.trouble.length = 0; // the browser names the refusal's status
+  await sheet.getByLabel(say('worksheet-deck-sheets')).fill('6-9');
+  await sheet.getByLabel(say('worksheet-attic-area')).fill('1,120');
+  await sheet.getByLabel(say('worksheet-high-vent')).fill('50');
+  await sheet.getByLabel(say('worksheet-low-vent')).fill('26');
+  await lookOver(page, 'offer-worksheet', AT_THE_TAILGATE);
+  await hand.keep(hand.button(say('worksheet-keep'), sheet), 'saved-worksheet');
+  assert.notEqual(await course.locator('.price').innerText(), before);
+  assert.match(await takes(), new RegExp(say('item-low-vent')));
+  assert.equal(await page.locator('input[name=deck-sheets]').inputValue(), '6-9');
+  await lookOver(page, 'offer-priced-again', AT_THE_TAILGATE);
+});
+
 test('the same in Spanish', async () => {
   const offer = page.url();
   await page.goto(new URL('/settings', offer).href);

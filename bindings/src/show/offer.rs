@@ -46,6 +46,8 @@ mirror! {
         courses: Vec<CourseBlock>,
         /// Courses that judgement refuses: offered only with a reason.
         nevertheless: Vec<Form>,
+        /// What is counted and chosen for it, where anything is to be.
+        worksheet: Option<Form>,
         /// Over what it takes.
         takes_title: String,
         /// What a new covering takes: what, how much, what is ordered.

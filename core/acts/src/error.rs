@@ -3,6 +3,7 @@
 use book::BookError;
 use jiff::civil::Date;
 use letter::LetterError;
+use std::borrow::Cow;
 use std::fmt;
 use trade::words::Said;
 
@@ -42,7 +43,7 @@ pub enum ActError {
     /// Something needed is missing or cannot be read.
     Wrong {
         /// Which field.
-        field: &'static str,
+        field: Cow<'static, str>,
         /// What is wrong with it and what to write instead, without a full stop: the sentence goes on behind it.
         problem: Said,
     },
@@ -58,8 +59,11 @@ pub enum ActError {
 
 impl ActError {
     /// Something needed that is missing or cannot be read: `ActError::wrong("on", Said::new("wrong-no-day"))`. The keys are in `book.ftl`.
-    pub fn wrong(field: &'static str, problem: Said) -> Self {
-        Self::Wrong { field, problem }
+    pub fn wrong(field: impl Into<Cow<'static, str>>, problem: Said) -> Self {
+        Self::Wrong {
+            field: field.into(),
+            problem,
+        }
     }
 
     /// Something named that is not in the book, by its key: `ActError::not_there("there-part")`. The keys are in `book.ftl`.

@@ -8,7 +8,8 @@
 //! - [`walk`]: the stops and parts that a visit has to answer.
 //! - [`mark`]: record what a part is like; [`found`]: the layers there and the work done to it; [`tray`]: what was shot or said first.
 //! - [`judge`]: what changed, and what to do.
-//! - [`measure`]: the roof drawn and its plan computed; [`leak`]: where water comes in; [`offer`]: what it takes, and what that costs.
+//! - [`measure`]: the roof drawn and its plan computed; [`leak`]: where water comes in; [`offer`]: what it takes, and what that costs, with
+//!   what was counted and chosen on its [`worksheet`].
 //! - [`letter`], [`outcome`]: what the owner gets, and what came of it.
 //! - [`undo`]: take back the last tap, by a later line.
 //! - [`keep`]: check, rebuild, back up, restore.
@@ -39,6 +40,7 @@ pub mod tray;
 pub mod undo;
 pub mod visit;
 pub mod walk;
+pub mod worksheet;
 
 pub use book::{Book, BookError, Card, Due, Found, Key, Salt, Why, system};
 pub use error::ActError;

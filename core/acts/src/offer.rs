@@ -11,11 +11,11 @@ use price::{
 use rust_decimal::Decimal;
 use trade::catalogue::{Catalogue, Effect};
 use trade::history::History;
-use trade::ids::{OfferId, StructureId, VisitId};
-use trade::laid::{Laid, LaidPiece, Pieces, ValleyIs};
-use trade::offer::{Nevertheless, Offer};
+use trade::ids::{OfferId, SlopeId, StructureId, VisitId};
+use trade::laid::{Laid, LaidPiece, Pieces, Practice};
+use trade::offer::{Lasts, Nevertheless, Offer};
 use trade::price_list::{PriceList, Trailer};
-use trade::property::StructureKind;
+use trade::property::{Slope, StructureKind};
 use trade::roof::RoofPlan;
 use trade::takeoff::{Item, PlaneLoad, Takeoff, TearOff};
 use trade::verdict::{Course, Narrowed, Verdict, When};
@@ -43,19 +43,24 @@ pub struct Reckoning {
     pub load: Result<Vec<PlaneLoad>, price::TearOffError>,
 }
 
-/// Lays a new covering on a structure and counts what it takes and what comes down.
+/// Lays a new covering over some slopes of a structure, over all where none is named ([`Verdict::covered_slopes`]), and counts what it takes and
+/// what comes down.
 ///
 /// # Errors
-/// Where it was not measured, or is no roof for shingles.
+/// Where it was not measured, a slope that is named is not on its plan, or it is no roof for shingles.
 pub fn reckon(
     history: &History,
     structure: StructureId,
+    slopes: &[SlopeId],
     going: &Going,
     list: Option<&PriceList>,
 ) -> Result<Reckoning, ActError> {
     let plan =
         measure::plan(history, structure)?.ok_or_else(|| ActError::not_there("there-plan"))?;
-    let (laid, pieces) = roof::laying::lay(&plan, &shingles(list), ValleyIs::default())?;
+    let slopes: Vec<&Slope> = slopes.iter().filter_map(|id| history.slope(*id)).collect();
+    let planes = price::takeoff::planes_of(&plan, &slopes)?;
+    let practice = practice(history, structure);
+    let (laid, pieces) = roof::laying::lay_on(&plan, &planes, &shingles(list), practice)?;
     let supplies = list.map_or_else(Supplies::default, Supplies::of);
     let standing = Standing::of(history, structure);
     let choices = choices(history, structure);
@@ -71,11 +76,10 @@ pub fn reckon(
     )?;
     let readings = readings(history, structure);
     let weights = Weights::default();
-    let all: Vec<usize> = (0..plan.planes.len()).collect();
     let trailer = list.and_then(|list| list.disposal.trailer);
     let tear_off = price::tear_off(
         &plan,
-        &all,
+        &planes,
         &readings,
         &weights,
         &trailer.unwrap_or(TRAILER),
@@ -101,17 +105,31 @@ fn shingles(list: Option<&PriceList>) -> Pieces {
     }
 }
 
-/// What the record itself says of the choices of a takeoff.
+/// What the worksheet says of the choices of a takeoff, and the record itself.
 fn choices(history: &History, structure: StructureId) -> Choices {
     let kind = history.structure(structure).map(|one| one.kind);
+    let told = history
+        .worksheet_of(structure)
+        .map_or_else(Choices::default, Choices::from);
+    let found = || price::takeoff::deck_sheets(history, structure, Catalogue::standard());
     Choices {
         unheated_accessory: matches!(
             kind,
             Some(StructureKind::DetachedGarage | StructureKind::Shed)
         ),
-        deck_sheets: price::takeoff::deck_sheets(history, structure, Catalogue::standard()),
-        ..Choices::default()
+        deck_sheets: told.deck_sheets.or_else(found),
+        ..told
     }
+}
+
+/// How he lays, as the worksheet says.
+fn practice(history: &History, structure: StructureId) -> Practice {
+    history
+        .worksheet_of(structure)
+        .map_or_else(Practice::default, |sheet| Practice {
+            valleys: sheet.valleys,
+            starter: sheet.starter,
+        })
 }
 
 fn readings(history: &History, structure: StructureId) -> Vec<Reading> {
@@ -150,6 +168,13 @@ pub fn offer(
         .ok_or_else(|| ActError::not_there("there-structure"))?;
     let wanted = wanted(&judged.history, verdict, because);
     let patch = patch_asked(judged, structure);
+    let sheet = judged.history.worksheet_of(structure);
+    let repair_lasts = sheet
+        .and_then(|sheet| sheet.repair_lasts)
+        .map(|years| Lasts {
+            years: years.spread(),
+            source: String::new(),
+        });
     let asking = Asking {
         verdict,
         history: &judged.history,
@@ -157,16 +182,16 @@ pub fn offer(
         list,
         takeoff: reckoned.map(|one| &one.takeoff),
         tear_off: reckoned.and_then(|one| one.tear_off.as_ref().ok()),
-        counts: &[],
+        counts: sheet.map_or(&[], |sheet| &sheet.counts),
         wanted: &wanted,
         patch: patch.as_ref(),
-        repair_lasts: None,
+        repair_lasts: repair_lasts.as_ref(),
     };
     Ok(price::offers(moment.id(), moment.today, &asking)?)
 }
 
 /// The patch that the caller asked for, where it only buys time: what a lasting course is compared with.
-fn patch_asked(judged: &Judged, structure: StructureId) -> Option<Patch> {
+pub fn patch_asked(judged: &Judged, structure: StructureId) -> Option<Patch> {
     let catalogue = Catalogue::standard();
     let history = &judged.history;
     let asks = &judged.visit.request.asks;
@@ -187,7 +212,9 @@ fn patch_asked(judged: &Judged, structure: StructureId) -> Option<Patch> {
         Some(Patch {
             part: part.id,
             remedy: remedy.clone(),
-            holds: None,
+            holds: history
+                .worksheet_of(structure)
+                .and_then(|sheet| sheet.patch_holds),
         })
     })
 }
@@ -245,6 +272,13 @@ fn tasks_of(verdict: &Verdict, course: Course) -> Vec<trade::verdict::Task> {
         .collect()
 }
 
+/// The slopes that the verdict covers anew; empty where that is all of them.
+pub fn covered_slopes(judged: &Judged, structure: StructureId) -> &[SlopeId] {
+    judged
+        .verdict(structure)
+        .map_or(&[], Verdict::covered_slopes)
+}
+
 /// The last offer that was put for a structure.
 pub fn last_offer(history: &History, structure: StructureId) -> Option<&Offer> {
     history
@@ -272,7 +306,15 @@ pub fn put(
     }
     let list = listed(book)?;
     let judged = judge::judge(book, visit, moment)?;
-    let reckoned = reckon(&judged.history, structure, &judged.going, Some(&list)).ok();
+    let slopes = covered_slopes(&judged, structure);
+    let reckoned = reckon(
+        &judged.history,
+        structure,
+        slopes,
+        &judged.going,
+        Some(&list),
+    )
+    .ok();
     let offer = offer(
         &judged,
         structure,

@@ -69,7 +69,10 @@ fn told<'a>(
     });
     // A roof that cannot be counted is told without quantities: the Offer screen says why.
     let reckoned = is_covered_anew(verdict)
-        .then(|| offer::reckon(history, structure, &judged.going, list).ok())
+        .then(|| {
+            let slopes = verdict.covered_slopes();
+            offer::reckon(history, structure, slopes, &judged.going, list).ok()
+        })
         .flatten();
     let (takeoff, tear_off) = match reckoned {
         Some(reckoned) => (Some(reckoned.takeoff), reckoned.tear_off.ok()),

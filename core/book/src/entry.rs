@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use trade::firm::{Firm, HousePolicy, Profile};
 use trade::ids::{
     LetterId, MarkId, NoteId, OfferId, OutcomeId, PartId, PhotoId, PropertyId, ReminderId,
-    SketchId, SlopeId, StackId, StructureId, VisitId, WorkId,
+    SketchId, SlopeId, StackId, StructureId, VisitId, WorkId, WorksheetId,
 };
 use trade::letter::Letter;
 use trade::mark::Mark;
@@ -18,6 +18,7 @@ use trade::stack::Stack;
 use trade::visit::{Note, Photo, Visit};
 use trade::words::Said;
 use trade::work::Work;
+use trade::worksheet::Worksheet;
 use uuid::Uuid;
 
 macro_rules! entries {
@@ -234,6 +235,8 @@ entries! {
     Reminder(Reminder, ReminderId) = "reminder",
     /// A roof's measures.
     Sketch(Sketch, SketchId) = "sketch",
+    /// What was counted and chosen for one structure's offer.
+    Worksheet(Worksheet, WorksheetId) = "worksheet",
     /// Priced courses put to the owner.
     Offer(Offer, OfferId) = "offer",
 }
@@ -271,6 +274,7 @@ impl Entry {
             Self::Outcome(record) => Belongs::Property(record.property),
             Self::Reminder(record) => Belongs::Property(record.property),
             Self::Sketch(record) => Belongs::With(record.structure.into()),
+            Self::Worksheet(record) => Belongs::With(record.structure.into()),
             Self::Offer(record) => Belongs::With(record.structure.into()),
             Self::Firm(_)
             | Self::Profile(_)

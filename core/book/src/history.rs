@@ -151,6 +151,7 @@ fn sort_in(history: &mut History, entry: Entry) {
         Entry::Outcome(record) => history.outcomes.push(record),
         Entry::Reminder(record) => history.reminders.push(record),
         Entry::Sketch(record) => history.sketches.push(record),
+        Entry::Worksheet(record) => history.worksheets.push(record),
         Entry::Offer(record) => history.offers.push(record),
         Entry::Property(_)
         | Entry::Firm(_)
@@ -183,6 +184,9 @@ fn leave_out(history: &mut History) {
     history
         .sketches
         .retain(|sketch| structures.contains(&sketch.structure));
+    history
+        .worksheets
+        .retain(|sheet| structures.contains(&sheet.structure));
     history
         .offers
         .retain(|offer| structures.contains(&offer.structure));
@@ -223,6 +227,7 @@ fn put_in_order(history: &mut History) {
         .letters
         .sort_by_key(|letter| (letter.on, letter.made));
     history.sketches.sort_by_key(|sketch| sketch.at);
+    history.worksheets.sort_by_key(|sheet| sheet.at);
     history.offers.sort_by_key(|offer| offer.on);
     history.outcomes.sort_by_key(|outcome| outcome.on);
     history

@@ -9,6 +9,7 @@ use proptest::prelude::*;
 use tempfile::TempDir;
 use trade::ids::*;
 use trade::mark::Rung;
+use trade::worksheet::Worksheet;
 
 /// One thing that somebody does on one of the devices.
 #[derive(Clone, Debug)]
@@ -17,6 +18,7 @@ enum Deed {
     Visit { number: u128 },
     Mark { number: u128, rung: usize },
     Remind { number: u128 },
+    Count { number: u128 },
     Withdraw { number: u128 },
     WithdrawMark { number: u128 },
     Undo { number: u128 },
@@ -34,6 +36,7 @@ fn deed() -> impl Strategy<Value = Deed> {
         3 => number.clone().prop_map(|number| Deed::Visit { number }),
         5 => (number.clone(), 0_usize..4).prop_map(|(number, rung)| Deed::Mark { number, rung }),
         1 => number.clone().prop_map(|number| Deed::Remind { number }),
+        1 => number.clone().prop_map(|number| Deed::Count { number }),
         1 => number.clone().prop_map(|number| Deed::Withdraw { number }),
         2 => number.clone().prop_map(|number| Deed::WithdrawMark { number }),
         3 => number.clone().prop_map(|number| Deed::Undo { number }),
@@ -106,6 +109,11 @@ fn act(book: &mut Book, seconds: i64, deed: &Deed) {
             }
             Deed::Remind { number } => {
                 tx.record(reminder(&property(*number), number + 0x30_0000, day()))?;
+            }
+            Deed::Count { number } => {
+                let house = house(&property(*number));
+                let sheet = Worksheet::blank(id(number + 0x40_0000), house.id, now);
+                tx.record(sheet)?;
             }
             Deed::Withdraw { number } => {
                 tx.withdraw(told(*number).id)?;

@@ -46,6 +46,15 @@ impl<'a> NewCovering<'a> {
         })
     }
 
+    /// The slopes, where some are left out; empty where it goes over all.
+    pub fn named(&self) -> Vec<SlopeId> {
+        if self.some_only {
+            self.slopes.iter().map(|slope| slope.id).collect()
+        } else {
+            Vec::new()
+        }
+    }
+
     /// Whether a part lies on what is covered anew; what belongs to no one slope does.
     pub fn reaches(&self, part: &Part) -> bool {
         part.slope

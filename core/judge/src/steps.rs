@@ -100,6 +100,7 @@ fn make_safe(case: &Case<'_>, course: Course, today: Date) -> Option<Step> {
         when: When::Now,
         course: Course::MakeSafe,
         tasks: stopgaps(case, &urgent),
+        slopes: Vec::new(),
         until: today.checked_add(Span::new().weeks(weeks)).ok(),
         reasons: if reasons.is_empty() {
             vec![why::urgent(&urgent)]
@@ -149,6 +150,7 @@ fn new_covering(case: &Case<'_>, decision: &Decision, covering: &NewCovering<'_>
         when: covering_when(case, decision, covering),
         course: covering.course,
         tasks: covering_tasks(case, covering),
+        slopes: covering.named(),
         until: None,
         reasons,
     }
@@ -221,6 +223,7 @@ fn leave(case: &Case<'_>, today: Date) -> Step {
         when: When::Later,
         course: Course::Leave,
         tasks: Vec::new(),
+        slopes: Vec::new(),
         until: today.checked_add(Span::new().months(months)).ok(),
         reasons: vec![reason(rule, Source::Evidence, Strength::Advises).on(fact.stands_on())],
     }
@@ -249,6 +252,7 @@ fn look_first(case: &Case<'_>) -> Step {
         when: if water { When::Now } else { When::ThisSeason },
         course: Course::LookFirst,
         tasks: each_once(traces),
+        slopes: Vec::new(),
         until: None,
         reasons: vec![reason(rule, Source::Evidence, Strength::Requires).on(vec![case.visit()])],
     }
@@ -269,6 +273,7 @@ fn installer(case: &Case<'_>) -> Step {
         when: soonest(&faults).max(When::ThisSeason),
         course: Course::Refer,
         tasks: each_once(faults.iter().map(|fault| task(fault)).collect()),
+        slopes: Vec::new(),
         until: None,
         reasons,
     }
@@ -302,6 +307,7 @@ fn by_time(
             when,
             course,
             tasks: each_once(faults.iter().map(|fault| task(fault)).collect()),
+            slopes: Vec::new(),
             until: None,
             reasons: match course {
                 Course::Repair => why::repair(case, decision, &faults),
@@ -420,6 +426,7 @@ fn refer(when: When) -> Step {
         when,
         course: Course::Refer,
         tasks: Vec::new(),
+        slopes: Vec::new(),
         until: None,
         reasons: Vec::new(),
     }

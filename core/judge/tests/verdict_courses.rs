@@ -182,6 +182,8 @@ fn one_slope_may_be_done_alone() {
         .map(|task| task.part)
         .collect();
     assert_eq!(parts, [house.part(Some(front), "covering")]);
+    assert_eq!(verdict.steps[0].slopes, [front]);
+    assert_eq!(verdict.covered_slopes(), [front]);
     assert_eq!(verdict.steps[1].tasks[0].part, boot);
     assert!(reason(&verdict, "some-slopes-only").is_some());
 }

@@ -10,7 +10,8 @@ use made_up::photo::Lost;
 use made_up::roof::{self, MadeRoof};
 use made_up::{MadeUp, task};
 use std::collections::BTreeSet;
-use trade::offer::{MoneySpread, PricedCourse, Sums};
+use trade::ids::PartId;
+use trade::offer::{MoneySpread, PricedCourse, Sums, Unpriced, Unsolved};
 use trade::units::Money;
 use trade::verdict::{Course, Narrowed, Refused, When};
 use trade::words::{Language, Said, Words};
@@ -259,7 +260,7 @@ fn a_course_without_a_price_says_why() {
         .collect();
     assert_eq!(
         why,
-        ["Not priced yet: the price list has no row at 8:12 for: New step flashing."]
+        ["The price of this work is still to come: New step flashing."]
     );
     let none_yet = choices(&content)
         .iter()
@@ -275,6 +276,95 @@ fn a_course_without_a_price_says_why() {
     for form in three_forms(&content) {
         assert!(!tells(&form, &in_words(price.likely)), "{form}");
     }
+}
+
+/// What the roofer must do about a price that is missing is said to him. The owner is told what is still to come.
+#[test]
+fn no_sentence_for_the_roofer_stands_in_a_letter() {
+    let made_up = roof::to_be_covered_anew();
+    let mut list = roof::list();
+    list.materials.clear();
+    list.tasks.truncate(1);
+    list.remedies.truncate(2);
+    (list.sheet, list.disposal.ton, list.disposal.load) = (None, None, None);
+    for language in Language::ALL {
+        let words = Words::of(language);
+        let roof = roof::priced_by(&made_up, language, &list);
+        let roofs = [roof.roofed()];
+        let content = compose(&Material {
+            language,
+            ..made_up.with_roofs(&roofs)
+        });
+        let named = |_: PartId| Said::verbatim("");
+        let missing: Vec<&Unpriced> = roof
+            .offer
+            .courses
+            .iter()
+            .flat_map(|course| &course.unpriced)
+            .collect();
+        assert!(missing.len() > 12, "{missing:?}");
+        for form in three_forms(&content) {
+            let form = form.split_whitespace().collect::<Vec<_>>().join(" ");
+            for what in &missing {
+                let roofers = words.say(&what.says(&named));
+                assert!(
+                    !form.contains(roofers.trim_end_matches('.')),
+                    "{roofers}: {form}"
+                );
+            }
+            for said in [
+                "Not priced yet",
+                "price list",
+                "Aún sin precio: la",
+                "lista de precios",
+            ] {
+                assert!(!form.contains(said), "{said}: {form}");
+            }
+        }
+        let told = in_json(content.section(SectionIs::Offer).unwrap());
+        for what in missing {
+            let owners = words.say(&what.says_to_owner(&named));
+            let (lead, _) = owners.split_once(':').unwrap_or((&owners, ""));
+            assert!(told.contains(lead), "{owners}: {told}");
+        }
+    }
+}
+
+/// What all courses but one leave as it is stands once behind them, not under each.
+#[test]
+fn what_every_other_course_leaves_is_said_once() {
+    let made_up = made_up::teasel_row();
+    let mut roof = roof::of(&made_up);
+    let part = made_up::part_id(1);
+    let other = made_up::part_id(2);
+    for course in &mut roof.offer.courses {
+        course.unsolved = vec![Unsolved {
+            part: other,
+            by: None,
+        }];
+        if course.course != Course::Repair || course.nevertheless.is_some() {
+            let by = Some(Course::Repair);
+            course.unsolved.push(Unsolved { part, by });
+        }
+    }
+    let content = letter_with(&made_up, &roof);
+    let told = in_json(content.section(SectionIs::Offer).unwrap());
+    assert!(!told.contains("This does not put right"), "{told}");
+    for wanted in [
+        "Only one course puts this right: ",
+        "It is this one: repair.",
+        "Nothing that is offered here puts this right: ",
+    ] {
+        assert_eq!(told.matches(wanted).count(), 1, "{wanted}: {told}");
+    }
+    // With a course that alone leaves something, that stays under it.
+    roof.offer.courses[0].unsolved = Vec::new();
+    let told = in_json(
+        letter_with(&made_up, &roof)
+            .section(SectionIs::Offer)
+            .unwrap(),
+    );
+    assert_eq!(told.matches("This does not put right").count(), 3, "{told}");
 }
 
 /// Whatever was recorded, what a rule forbids today is not offered.

@@ -1,37 +1,12 @@
 //! What the roofer chooses for one roof before it is counted.
 
 use serde::{Deserialize, Serialize};
-use trade::answer::Answer;
 use trade::takeoff::{OrderAt, Spread};
-use trade::units::{Area, Length};
+use trade::units::Length;
+use trade::worksheet::{Between, Ventilation, Worksheet};
 
-/// How the attic is vented.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-pub struct Ventilation {
-    /// The vented space, on plan.
-    pub area: Area,
-    /// The share of the net free area that is high on the roof.
-    pub high_share: f64,
-    /// How far the high vents stand above those at the eave.
-    #[serde(default)]
-    pub above_eave_vents: Option<Length>,
-    /// How far the high vents stand below the ridge.
-    #[serde(default)]
-    pub below_ridge: Option<Length>,
-    /// Whether a vapour retarder lies on the warm side of the ceiling.
-    #[serde(default)]
-    pub retarder: Answer,
-    /// Net free area of one high vent, in square inches, as its maker states it.
-    pub high_vent: f64,
-    /// Net free area of one intake vent, in square inches, as its maker states it.
-    pub low_vent: f64,
-    /// Net free area of high vents that stay, in square inches.
-    #[serde(default)]
-    pub high_stays: f64,
-    /// Net free area of intake vents that stay, in square inches.
-    #[serde(default)]
-    pub low_stays: f64,
-}
+/// Nails that a strip takes at least (IRC R905.2.6).
+pub(crate) const LEAST_NAILS: u8 = 4;
 
 /// What the roofer chooses.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
@@ -61,7 +36,7 @@ impl Default for Choices {
     fn default() -> Self {
         Self {
             order_at: OrderAt::default(),
-            nails_a_strip: 4,
+            nails_a_strip: LEAST_NAILS,
             overhang: None,
             unheated_accessory: false,
             counter_flashing: Length::ZERO,
@@ -69,6 +44,23 @@ impl Default for Choices {
             deck_sheets: None,
             sealant: 0,
             cement: 0,
+        }
+    }
+}
+
+impl From<&Worksheet> for Choices {
+    /// As it stands on the worksheet. What the record itself says is not on it: whether the structure is heated, how much of the deck is wet.
+    fn from(sheet: &Worksheet) -> Self {
+        Self {
+            order_at: sheet.order_at,
+            nails_a_strip: sheet.nails_a_strip.unwrap_or(LEAST_NAILS),
+            overhang: sheet.overhang,
+            unheated_accessory: false,
+            counter_flashing: sheet.counter_flashing.unwrap_or(Length::ZERO),
+            vents: sheet.vents,
+            deck_sheets: sheet.deck_sheets.map(Between::spread),
+            sealant: sheet.sealant.into(),
+            cement: sheet.cement.into(),
         }
     }
 }

@@ -21,10 +21,10 @@ mod tear_off;
 mod weights;
 pub mod worth;
 
-pub use choices::{Choices, Ventilation};
+pub use choices::Choices;
 pub use list::{Column, PriceListError, PriceListErrors, Problem, read_list, write_list};
 pub use load::load;
-pub use offers::{Asking, Count, OfferError, Patch, Wanted, offers};
+pub use offers::{Asking, OfferError, Patch, Wanted, offers};
 pub use reading::Reading;
 pub use standing::Standing;
 pub use supplies::{Supplies, Supply};

@@ -18,19 +18,9 @@ use trade::history::History;
 use trade::ids::{OfferId, PartId};
 use trade::offer::{Lasts, LeftOut, Nevertheless, Offer, PricedCourse, Unpriced};
 use trade::price_list::PriceList;
-use trade::takeoff::{Spread, Takeoff, TearOff};
+use trade::takeoff::{Takeoff, TearOff};
 use trade::verdict::{Course, Narrowed, Refused, Task, Verdict, When};
-
-/// How much of a remedy a part takes, as he counted or measured it, in the unit of the remedy's row.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Count {
-    /// The part.
-    pub part: PartId,
-    /// The remedy.
-    pub remedy: RemedyKey,
-    /// How much.
-    pub amount: Spread,
-}
+use trade::worksheet::Count;
 
 /// A course that judgement refuses and that the owner wants priced all the same.
 #[derive(Clone, Debug, PartialEq)]

@@ -7,7 +7,8 @@ use trade::history::History;
 use trade::ids::{PartId, SlopeId, StructureId};
 use trade::mark::{Condition, MeasureOf};
 use trade::property::Part;
-use trade::units::{Length, Measured};
+use trade::units::{Got, Length, Measured};
+use trade::worksheet::Worksheet;
 
 /// A pipe.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
@@ -33,7 +34,7 @@ pub struct Chimney {
     /// Side to side, parallel to the ridge.
     #[serde(default)]
     pub width: Option<Measured<Length>>,
-    /// Front to back, level. No mark holds it: it is told when the roof is counted.
+    /// Front to back, level. No mark holds it: it stands on the worksheet.
     #[serde(default)]
     pub depth: Option<Length>,
     /// Whether it stands astride the ridge, so that no water comes at it from above.
@@ -70,9 +71,10 @@ pub struct Standing {
 }
 
 impl Standing {
-    /// What the record knows of one structure; parts that are gone are left out.
+    /// What the record knows of one structure, its worksheet where no mark says more; parts that are gone are left out.
     pub fn of(history: &History, structure: StructureId) -> Self {
         let mut standing = Self::default();
+        let sheet = history.worksheet_of(structure);
         for part in history.parts_of(structure) {
             if is_gone(history, part) {
                 continue;
@@ -89,8 +91,8 @@ impl Standing {
                 "masonry-chimney" | "prefab-chimney" => standing.chimneys.push(Chimney {
                     part: part.id,
                     slope: part.slope,
-                    width: measure(MeasureOf::Width),
-                    depth: None,
+                    width: measure(MeasureOf::Width).or_else(|| told_width(sheet, part.id)),
+                    depth: sheet.and_then(|sheet| sheet.chimney(part.id).depth),
                     astride_ridge: measure(MeasureOf::Distance)
                         .map_or(Answer::Unknown, |distance| {
                             Answer::from(distance.value == Length::ZERO)
@@ -106,6 +108,16 @@ impl Standing {
         }
         standing
     }
+}
+
+/// A width that stands on the worksheet was taped.
+fn told_width(sheet: Option<&Worksheet>, part: PartId) -> Option<Measured<Length>> {
+    let got = Got::Tape;
+    Some(Measured {
+        value: sheet?.chimney(part).width?,
+        got,
+        within: got.within(),
+    })
 }
 
 fn is_gone(history: &History, part: &Part) -> bool {

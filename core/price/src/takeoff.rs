@@ -22,7 +22,8 @@ use crate::supplies::Supplies;
 use site::Site;
 use trade::firm::Profile;
 use trade::laid::Laid;
-use trade::roof::RoofPlan;
+use trade::property::Slope;
+use trade::roof::{Plane, RoofPlan};
 use trade::takeoff::{ByRemedy, Gap, Need, Takeoff, TaskAmount};
 
 /// What a takeoff is counted by.
@@ -36,6 +37,36 @@ pub struct Basis<'a> {
     pub standing: &'a Standing,
     /// What the roofer chooses.
     pub choices: &'a Choices,
+}
+
+/// The planes of a plan, by their place in it, that a covering over some slopes goes over; all of them where no slope is named. A plane that is
+/// the measure of no slope is not covered then: nobody judged it.
+///
+/// # Errors
+/// Where a slope that is named is not on the plan.
+pub fn planes_of(plan: &RoofPlan, slopes: &[&Slope]) -> Result<Vec<usize>, TakeoffError> {
+    let is_covered = |plane: &Plane| {
+        let of_plane = |slope: &&Slope| plane.slope == Some(slope.id);
+        slopes.is_empty() || slopes.iter().any(of_plane)
+    };
+    let missing: Vec<String> = slopes
+        .iter()
+        .filter(|slope| {
+            !plan
+                .planes
+                .iter()
+                .any(|plane| plane.slope == Some(slope.id))
+        })
+        .map(|slope| slope.letter.to_string())
+        .collect();
+    if !missing.is_empty() {
+        return Err(TakeoffError::NotOnPlan(missing));
+    }
+    let planes = plan.planes.iter().enumerate();
+    Ok(planes
+        .filter(|(_, plane)| is_covered(plane))
+        .map(|(at, _)| at)
+        .collect())
 }
 
 /// What was counted of one kind of thing.

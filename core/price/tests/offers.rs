@@ -5,7 +5,7 @@
 mod support;
 
 use jiff::civil::date;
-use price::{Asking, Choices, Count, OfferError, Patch, Supplies, Wanted, offers};
+use price::{Asking, Choices, OfferError, Patch, Supplies, Wanted, offers};
 use rust_decimal::Decimal;
 use support::{
     add_part, asking, boot, covering, example_list, gable, history, id, made, mild, step, task,
@@ -13,12 +13,13 @@ use support::{
 };
 use trade::catalogue::RemedyKey;
 use trade::mark::Extent;
-use trade::offer::{CostKind, LeftOut, Patching, Unpriced};
+use trade::offer::{CostKind, Lasts, LeftOut, Patching, Unpriced};
 use trade::price_list::{Gain, RoundTo, Share};
-use trade::takeoff::{Item, Spread, Unit};
+use trade::takeoff::{ByRemedy, Item, Spread, Unit};
 use trade::units::{Length, Money, Pitch};
 use trade::verdict::{Course, LicensedTrade, Narrowed, Reason, Refused, Source, Strength, When};
 use trade::words::{Language, Said, Words};
+use trade::worksheet::{Between, Count};
 
 fn decimal(text: &str) -> Decimal {
     text.parse().expect("a decimal")
@@ -470,4 +471,80 @@ fn a_recover_takes_nothing_that_lies_on_the_deck() {
         trade::offer::MoneySpread::ZERO
     );
     assert_eq!(course.tear_off, None);
+}
+
+/// A repair has a cost a year only by his own judgement of how long it lasts, and says that it is his.
+#[test]
+fn a_repair_costs_so_much_a_year_once_he_says_how_long_it_lasts() {
+    let (history, part) = boot();
+    let verdict = verdict(vec![step(
+        When::ThisSeason,
+        Course::Repair,
+        vec![task(part, Some("new-boot"))],
+    )]);
+    let list = example_list();
+    let asked = asking(&verdict, &history, &list);
+    assert_eq!(made(&asked).courses[0].yearly, None);
+    let lasts = Lasts {
+        years: Between { least: 5, most: 8 }.spread(),
+        source: String::new(),
+    };
+    let offer = made(&Asking {
+        repair_lasts: Some(&lasts),
+        ..asked
+    });
+    let yearly = offer.courses[0].yearly.clone().expect("a cost a year");
+    assert_eq!(
+        (yearly.lasts.years.least, yearly.lasts.years.most),
+        (5.0, 8.0)
+    );
+    let price = offer.courses[0].price().expect("a price");
+    assert!(
+        yearly.cost.most < price.most && yearly.cost.least > Money(price.least.0 / decimal("8"))
+    );
+    let says = Words::of(Language::English).say(&yearly.says("USD"));
+    assert!(
+        says.starts_with("It should last 5 to 8 years here, as we judge it"),
+        "{says}"
+    );
+}
+
+/// A part that is renewed along with a covering and whose length is not on the plan is priced by what he counted.
+#[test]
+fn what_comes_along_is_priced_by_his_count() {
+    let mut history = history(Pitch::rise(6));
+    let valley = add_part(&mut history, 1, "open-valley", None, Vec::new());
+    let (mut takeoff, tear_off) = covering(40.0, 30.0, Pitch::rise(6), 0.0);
+    let remedy = RemedyKey::from("new-valley");
+    takeoff.by_remedy.push(ByRemedy {
+        part: valley,
+        remedy: remedy.clone(),
+        feet: None,
+    });
+    let verdict = verdict(vec![step(When::ThisSeason, Course::TearOff, Vec::new())]);
+    let list = example_list();
+    let asked = Asking {
+        takeoff: Some(&takeoff),
+        tear_off: Some(&tear_off),
+        ..asking(&verdict, &history, &list)
+    };
+    let missing = Unpriced::NotCounted {
+        part: valley,
+        remedy: remedy.clone(),
+        unit: Unit::Foot,
+    };
+    assert_eq!(made(&asked).courses[0].unpriced, [missing]);
+    let counts = [Count {
+        part: valley,
+        remedy,
+        amount: Spread::exactly(14.0),
+    }];
+    let course = made(&Asking {
+        counts: &counts,
+        ..asked
+    })
+    .courses
+    .remove(0);
+    assert_eq!(course.unpriced, []);
+    assert!(course.sums.is_some());
 }

@@ -13,13 +13,15 @@ use trade::catalogue::{Months, RemedyKey};
 use trade::firm::{Edition, Profile};
 use trade::laid::{Pieces, ValleyIs};
 use trade::offer::{
-    CostKind, Lasts, LeftOut, MoneySpread, Nevertheless, PatchingAgain, Unpriced, Unsolved, Yearly,
+    CostKind, CostLine, Lasts, LeftOut, MoneySpread, Nevertheless, PatchingAgain, Unpriced,
+    Unsolved, Yearly,
 };
 use trade::price_list::{Gain, Share, TaxOn};
 use trade::roof::LineKind;
 use trade::stack::Covering;
 use trade::takeoff::{
-    Binding, Item, Layers, OrderAt, PlaneLoad, RoofTask, Spread, Unit, amount_said, sized,
+    Binding, Item, Layers, OrderAt, Packs, PlaneLoad, RoofTask, Spread, TearOff, Unit, amount_said,
+    sized,
 };
 use trade::units::{Length, Money, Pitch};
 use trade::verdict::{Course, LicensedTrade, Narrowed, Task};
@@ -172,6 +174,7 @@ fn every_error_has_its_words() {
     let errors = [
         TakeoffError::NothingLaid.says(),
         TakeoffError::OtherPlan(2).says(),
+        TakeoffError::NotOnPlan(vec!["A".into(), "B".into()]).says(),
         TakeoffError::NoShingle(Covering::Slate).says(),
         TakeoffError::TooLow(vec![("A".into(), Pitch::rise(1))]).says(),
         TakeoffError::BadSupply(Item::IceBarrier).says(),
@@ -239,6 +242,7 @@ fn what_is_left_out_unsolved_and_unpriced_has_its_words() {
     }
     for what in &unpriced {
         can_be_said(&what.says(&named));
+        can_be_said(&what.says_to_owner(&named));
     }
     let left_out = [
         LeftOut::OtherTrade {
@@ -312,4 +316,97 @@ fn what_it_costs_a_year_and_what_patching_costs_has_its_words() {
         excepted: Some(true),
     };
     load.says().iter().for_each(can_be_said);
+}
+
+/// One is never said as many, in either language.
+#[test]
+fn a_single_one_is_said_as_one() {
+    let one = TearOff {
+        squares: Spread::exactly(1.0),
+        layers: Layers { least: 1, most: 1 },
+        layer_squares: Spread::exactly(1.0),
+        pounds: Spread::exactly(1.0),
+        cubic_yards: Spread::exactly(1.0),
+        loads: Packs::exactly(1),
+        bound_by: Binding::Weight,
+        tasks: Vec::new(),
+    };
+    let two = TearOff {
+        layers: Layers { least: 1, most: 2 },
+        loads: Packs::exactly(2),
+        ..one.clone()
+    };
+    let say = |tear_off: &TearOff| {
+        Language::ALL.map(|language| Words::of(language).say(&tear_off.says()))
+    };
+    let [english, spanish] = say(&one);
+    assert_eq!(
+        english,
+        "1 square with 1 layer: 1 pound, 1 cubic yard, 1 load, bound by weight"
+    );
+    assert_eq!(
+        spanish,
+        "1 cuadro con 1 capa: 1 libra, 1 yarda cúbica, 1 carga, con el límite por el peso"
+    );
+    let [english, spanish] = say(&two);
+    assert!(
+        english.contains("1 to 2 layers") && english.contains("2 loads"),
+        "{english}"
+    );
+    assert!(
+        spanish.contains("1 a 2 capas") && spanish.contains("2 cargas"),
+        "{spanish}"
+    );
+}
+
+#[test]
+fn a_line_of_cost_says_one_as_one() {
+    let line = |unit: &str, quantity: f64| CostLine {
+        kind: CostKind::Material,
+        what: Said::verbatim("it"),
+        quantity: Spread::exactly(quantity),
+        unit: Said::new(unit),
+        each: Money(Decimal::ONE),
+        amount: money(),
+    };
+    let say =
+        |unit, quantity| Words::of(Language::English).say(&line(unit, quantity).says_quantity());
+    for (unit, quantity, wanted) in [
+        ("pack-bundle.many", 1.0, "1 bundle"),
+        ("pack-bundle.many", 2.0, "2 bundles"),
+        ("unit-hour", 1.0, "1 hour"),
+        ("unit-hour", 1.5, "1.5 hours"),
+        ("unit-load", 1.0, "1 load"),
+        ("unit-job.one", 1.0, "1 job"),
+    ] {
+        assert_eq!(say(unit, quantity), wanted);
+    }
+}
+
+/// Shingles that are all bought as such leave nothing to say of starter and caps.
+#[test]
+fn nothing_more_is_not_said() {
+    let plan = gable(40.0, 30.0, Pitch::rise(6), Length::inches(12));
+    let say = |supplies: &Supplies| {
+        let takeoff = takeoff(
+            &plan,
+            &laid(&plan, Pieces::strip(), 0.05),
+            &Basis {
+                profile: &icy(Edition::E2018),
+                supplies,
+                standing: &Standing::default(),
+                choices: &Choices::default(),
+            },
+        )
+        .unwrap();
+        let reason = support::need(&takeoff, Item::StripShingle).reason.clone();
+        Language::ALL.map(|language| Words::of(language).say(&reason))
+    };
+    let cut = say(&Supplies::default());
+    assert!(cut[0].contains("more for starter and caps") && cut[1].contains("más para arranque"));
+    let bought = say(&Supplies::of(&example_list()));
+    assert!(
+        !bought[0].contains("more for") && !bought[1].contains("más para"),
+        "{bought:?}"
+    );
 }

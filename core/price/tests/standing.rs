@@ -12,6 +12,7 @@ use trade::catalogue::Catalogue;
 use trade::mark::{Condition, Extent, Measure, MeasureOf};
 use trade::takeoff::Spread;
 use trade::units::{Got, Length, Measured, Pitch};
+use trade::worksheet::{ChimneySize, Worksheet};
 
 fn measure(of: MeasureOf, value: Length) -> Measure {
     let (got, within) = (Got::Tape, 0.01);
@@ -51,6 +52,47 @@ fn parts_and_measures_are_read_and_what_is_gone_is_not() {
     assert_eq!(
         (standing.high_vents, standing.overhang),
         (1, Some(inches(16)))
+    );
+}
+
+/// A mark's width goes before that of the worksheet; the depth stands there alone.
+#[test]
+fn a_chimney_is_as_large_as_a_mark_or_the_worksheet_says() {
+    let mut history = history(Pitch::rise(6));
+    let inches = Length::inches;
+    let marked = add_part(
+        &mut history,
+        1,
+        "masonry-chimney",
+        None,
+        vec![measure(MeasureOf::Width, inches(36))],
+    );
+    let bare = add_part(&mut history, 2, "masonry-chimney", None, Vec::new());
+    let mut sheet = Worksheet::blank(
+        uuid::Uuid::from_u128(9).into(),
+        structure(),
+        jiff::Timestamp::UNIX_EPOCH,
+    );
+    for part in [marked, bare] {
+        sheet.set_chimney(ChimneySize {
+            part,
+            width: Some(inches(32)),
+            depth: Some(inches(20)),
+        });
+    }
+    history.worksheets.push(sheet);
+    let standing = Standing::of(&history, structure());
+    let sizes: Vec<_> = standing
+        .chimneys
+        .iter()
+        .map(|chimney| (chimney.width.map(|width| width.value), chimney.depth))
+        .collect();
+    assert_eq!(
+        sizes,
+        [
+            (Some(inches(36)), Some(inches(20))),
+            (Some(inches(32)), Some(inches(20)))
+        ]
     );
 }
 

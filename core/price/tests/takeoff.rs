@@ -5,7 +5,7 @@
 mod support;
 
 use price::takeoff::{Basis, TakeoffError, cricket, ice_reach, net_free_area, one_in_300, takeoff};
-use price::{Choices, Standing, Supplies, Supply, Ventilation};
+use price::{Choices, Standing, Supplies, Supply};
 use proptest::prelude::*;
 use support::{counted, gable, icy, laid, line, mild, need, slope_id};
 use trade::answer::Answer;
@@ -16,6 +16,7 @@ use trade::stack::Covering;
 use trade::takeoff::{Item, OrderAt, RoofTask, Spread};
 use trade::units::{Area, Got, Length, Measured, Pitch};
 use trade::verdict::Source;
+use trade::worksheet::Ventilation;
 
 /// 16 in over the wall at 6:12: (16 + 24) × 1.1180 = 44.72 in along the slope; no overhang at 8:12: 24 × 1.2019 = 28.84 in, so that since 2018
 /// the 36 in along the slope govern (IRC R905.1.2; the products computed).

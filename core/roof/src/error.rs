@@ -112,6 +112,15 @@ impl RingAt {
     }
 }
 
+impl RingAt {
+    /// The same where a sentence begins with it.
+    fn begins(self) -> Said {
+        let mut said = self.says();
+        said.key.push_str(".start");
+        said
+    }
+}
+
 impl fmt::Display for RingAt {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self.ring {
@@ -418,10 +427,9 @@ impl ShapeError {
             Self::File { path, fault } => Said::new("outline-file")
                 .with("path", path.as_str())
                 .with("fault", fault.says()),
-            Self::Open { ring, end } => in_ring("outline-open", *ring).with("at", end.to_string()),
-            Self::TooFewCorners { ring, corners } => {
-                in_ring("outline-too-few-corners", *ring).with("corners", corners.to_string())
-            }
+            Self::Open { ring, end } => of_ring("outline-open", *ring).with("at", end.to_string()),
+            Self::TooFewCorners { ring, corners } => of_ring("outline-too-few-corners", *ring)
+                .with("corners", i64::try_from(*corners).unwrap_or(i64::MAX)),
             Self::NoLength { edge, at } => at_edge("outline-edge-no-length", *edge, *at),
             Self::SameCorner { one, other, at } => {
                 at_edges("outline-same-corner", *one, *other, *at)
@@ -429,9 +437,9 @@ impl ShapeError {
             Self::Spike { edge, at } => at_edge("outline-spike", *edge, *at),
             Self::Crossing { one, other, at } => at_edges("outline-crossing", *one, *other, *at),
             Self::HoleOutside { hole, at } => {
-                in_ring("outline-hole-outside", *hole).with("at", at.to_string())
+                of_ring("outline-hole-outside", *hole).with("at", at.to_string())
             }
-            Self::HoleInHole { hole, within, at } => in_ring("outline-hole-in-hole", *hole)
+            Self::HoleInHole { hole, within, at } => of_ring("outline-hole-in-hole", *hole)
                 .with("within", within.says())
                 .with("at", at.to_string()),
             Self::Flat { edge } => {
@@ -467,6 +475,11 @@ impl ShapeError {
 
 fn in_ring(key: &str, ring: RingAt) -> Said {
     Said::new(key).with("ring", ring.says())
+}
+
+/// A sentence that begins with the ring.
+fn of_ring(key: &str, ring: RingAt) -> Said {
+    Said::new(key).with("ring", ring.begins())
 }
 
 fn at_edge(key: &str, edge: EdgeAt, at: At) -> Said {

@@ -8,7 +8,7 @@ pub mod shape;
 use joints::Rule;
 use offcuts::{Ledger, Trimmed};
 use trade::laid::{CutFrom, Laid, LaidPiece, LaidPlane, Pieces, Practice, StarterAt};
-use trade::roof::{LineKind, Plane, RoofPlan};
+use trade::roof::{LineKind, Plane, RoofLine, RoofPlan};
 use trade::units::{Area, Length};
 use trade::words::Said;
 
@@ -85,11 +85,27 @@ pub fn lay(
     pieces: &Pieces,
     practice: impl Into<Practice>,
 ) -> Result<(Laid, Vec<LaidPiece>), LayingError> {
+    let all: Vec<usize> = (0..plan.planes.len()).collect();
+    lay_on(plan, &all, pieces, practice)
+}
+
+/// Lays pieces over some planes of a plan, by their place in it. A line that bounds one of them is dressed whole: a ridge is capped anew from
+/// end to end where either side of it is covered anew.
+///
+/// # Errors
+/// As [`lay`].
+pub fn lay_on(
+    plan: &RoofPlan,
+    planes: &[usize],
+    pieces: &Pieces,
+    practice: impl Into<Practice>,
+) -> Result<(Laid, Vec<LaidPiece>), LayingError> {
     check(pieces)?;
-    let practice = practice.into();
-    let mut layer = Layer::new(plan, pieces, practice);
+    let mut layer = Layer::new(plan, planes, pieces, practice.into());
     for (place, plane) in plan.planes.iter().enumerate() {
-        layer.plane(place, plane);
+        if planes.contains(&place) {
+            layer.plane(place, plane);
+        }
     }
     Ok(layer.done())
 }
@@ -124,6 +140,8 @@ fn check(pieces: &Pieces) -> Result<(), LayingError> {
 
 struct Layer<'a> {
     plan: &'a RoofPlan,
+    /// The planes that are covered, by their place in the plan.
+    on: &'a [usize],
     pieces: &'a Pieces,
     practice: Practice,
     rule: Rule,
@@ -135,7 +153,7 @@ struct Layer<'a> {
 }
 
 impl<'a> Layer<'a> {
-    fn new(plan: &'a RoofPlan, pieces: &'a Pieces, practice: Practice) -> Self {
+    fn new(plan: &'a RoofPlan, on: &'a [usize], pieces: &'a Pieces, practice: Practice) -> Self {
         let rule = Rule {
             width: pieces.width.in_metres(),
             offset: pieces.offset.in_metres(),
@@ -143,6 +161,7 @@ impl<'a> Layer<'a> {
         };
         Self {
             plan,
+            on,
             pieces,
             practice,
             rule,
@@ -230,6 +249,23 @@ impl<'a> Layer<'a> {
         covered
     }
 
+    /// The lines of some kinds that bound what is covered.
+    fn lines(&self, kinds: &'static [LineKind]) -> impl Iterator<Item = &'a RoofLine> + use<'a> {
+        let on = self.on;
+        self.plan.lines.iter().filter(move |line| {
+            kinds.contains(&line.kind) && line.planes.iter().any(|plane| on.contains(plane))
+        })
+    }
+
+    /// The area that is covered.
+    fn roof(&self) -> Area {
+        let planes = self.plan.planes.iter().enumerate();
+        planes
+            .filter(|(place, _)| self.on.contains(place))
+            .map(|(_, plane)| plane.slope_area)
+            .sum()
+    }
+
     fn done(self) -> (Laid, Vec<LaidPiece>) {
         let covered: Area = self.planes.iter().map(|plane| plane.covered).sum();
         let lapped: Area = self.planes.iter().map(|plane| plane.lapped).sum();
@@ -237,11 +273,20 @@ impl<'a> Layer<'a> {
         let dropped = self.ledger.dropped() * exposure + self.slanted;
         let field = self.ledger.opened;
         let opened = self.pieces.cover().in_square_metres() * f64::from(field);
-        let starter_length = starter_length(self.plan, self.practice.starter);
+        let starter_length = length_of(self.lines(starter_at(self.practice.starter)));
         let starter = pieces_for(starter_length, self.pieces.width);
-        let (cap_length, caps) = caps(self.plan, self.pieces.exposure);
+        let capped: &[LineKind] = &[LineKind::Ridge, LineKind::Hip];
+        let cap_length = length_of(self.lines(capped));
+        let caps = self
+            .lines(capped)
+            .map(|line| pieces_for(line.length, self.pieces.exposure))
+            .sum::<u32>();
         let cap = caps.div_ceil(CAPS_FROM_ONE);
-        let roof = self.plan.slope_area().in_square_metres();
+        let roof = self.roof().in_square_metres();
+        let is_broken = self
+            .lines(&[LineKind::Hip, LineKind::Valley])
+            .next()
+            .is_some();
         let laid = Laid {
             pieces: self.pieces.clone(),
             valleys: self.practice.valleys,
@@ -258,7 +303,7 @@ impl<'a> Layer<'a> {
             dropped: Area::square_metres(dropped),
             waste: share(dropped, opened),
             extra: share(opened - roof, roof),
-            handbook: handbook(self.plan),
+            handbook: handbook(is_broken),
         };
         (laid, self.laid)
     }
@@ -268,12 +313,17 @@ fn share(of: f64, whole: f64) -> f64 {
     if whole > 0.0 { of / whole } else { 0.0 }
 }
 
-fn starter_length(plan: &RoofPlan, at: StarterAt) -> Length {
-    let eaves = plan.length_of(LineKind::Eave);
+fn starter_at(at: StarterAt) -> &'static [LineKind] {
     match at {
-        StarterAt::Eaves => eaves,
-        StarterAt::EavesAndRakes => eaves.plus(plan.length_of(LineKind::Rake)).unwrap_or(eaves),
+        StarterAt::Eaves => &[LineKind::Eave],
+        StarterAt::EavesAndRakes => &[LineKind::Eave, LineKind::Rake],
     }
+}
+
+fn length_of<'l>(lines: impl Iterator<Item = &'l RoofLine>) -> Length {
+    lines.fold(Length::ZERO, |sum, line| {
+        sum.plus(line.length).unwrap_or(sum)
+    })
 }
 
 /// Pieces laid end to end along a length; what is left at one edge goes on at the next.
@@ -284,26 +334,9 @@ fn pieces_for(length: Length, piece: Length) -> u32 {
     pieces
 }
 
-/// Length of hips and ridges, and the caps that lie on them at the exposure, each line for itself.
-fn caps(plan: &RoofPlan, exposure: Length) -> (Length, u32) {
-    plan.lines
-        .iter()
-        .filter(|line| matches!(line.kind, LineKind::Ridge | LineKind::Hip))
-        .fold((Length::ZERO, 0), |(length, caps), line| {
-            (
-                length.plus(line.length).unwrap_or(length),
-                caps + pieces_for(line.length, exposure),
-            )
-        })
-}
-
-/// Textbooks, which disagree: 5 to 8 % on average, 10 % and more with hips and valleys.
-fn handbook(plan: &RoofPlan) -> (f64, Option<f64>) {
-    let broken = plan
-        .lines
-        .iter()
-        .any(|line| matches!(line.kind, LineKind::Hip | LineKind::Valley));
-    if broken {
+/// Textbooks, which disagree: 5 to 8 % on average, 10 % and more where hips and valleys break the slopes.
+fn handbook(is_broken: bool) -> (f64, Option<f64>) {
+    if is_broken {
         (0.10, None)
     } else {
         (0.05, Some(0.08))

@@ -196,15 +196,15 @@ fn what_is_wrong_is_told_with_its_place() {
         ("coordinates[0][0]: This is no longitude", projected),
         ("coordinates[0][3]: A position", short),
         (
-            "the outline is open: it ends at (-96.0113, 41.241272)",
+            "The outline is open: it ends at (-96.0113, 41.241272)",
             open,
         ),
         (
-            "the outline has 2 corners",
+            "The outline has 2 corners",
             in_collection(&polygon(OMAHA, &HOUSE[..2])),
         ),
         (
-            "the outline has 0 corners",
+            "The outline has 0 corners",
             json!({"type": "Polygon", "coordinates": [[]]}),
         ),
         (

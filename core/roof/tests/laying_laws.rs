@@ -9,7 +9,7 @@ use laws::{
     courses_keep_the_rules, every_place_is_covered_once, nothing_is_lost, nothing_overlaps,
 };
 use proptest::prelude::*;
-use roof::laying::lay;
+use roof::laying::{lay, lay_on};
 use roofs::{FOOT, ell_planes, gable_planes, hip_planes, hole, plan, tee_planes};
 use trade::laid::{Pieces, ValleyIs};
 use trade::roof::{LineKind, RoofPlan};
@@ -112,5 +112,36 @@ proptest! {
     #[test]
     fn laying_twice_gives_the_same(plan in any_roof(), pieces in any_pieces(), valley in any_valley()) {
         prop_assert_eq!(lay(&plan, &pieces, valley).unwrap(), lay(&plan, &pieces, valley).unwrap());
+    }
+
+    /// Every plane laid alone covers what it covers in the whole; the pieces add up but for what an offcut of one plane fills in another. Lines
+    /// that two planes share are dressed with either.
+    #[test]
+    fn planes_laid_alone_add_up_to_the_whole(plan in any_roof(), pieces in any_pieces(), valley in any_valley()) {
+        let (whole, put) = lay(&plan, &pieces, valley).unwrap();
+        let (mut covered, mut field, mut starter, mut caps, mut count) = (0.0, 0, 0.0, 0.0, 0);
+        for at in 0..plan.planes.len() {
+            let (alone, put) = lay_on(&plan, &[at], &pieces, valley).unwrap();
+            prop_assert_eq!(alone.planes.len(), 1);
+            prop_assert!(put.iter().all(|piece| piece.plane == at));
+            covered += alone.covered.in_square_metres();
+            field += alone.field;
+            starter += alone.starter_length.in_metres();
+            caps += alone.cap_length.in_metres();
+            count += put.len();
+        }
+        prop_assert!((covered - whole.covered.in_square_metres()).abs() < 1e-6 * covered);
+        prop_assert_eq!(count, put.len());
+        prop_assert!(field >= whole.field, "{field} for {}", whole.field);
+        let shared: f64 = plan
+            .lines
+            .iter()
+            .filter(|line| matches!(line.kind, LineKind::Ridge | LineKind::Hip))
+            .map(|line| line.length.in_metres() * f64::from(u32::try_from(line.planes.len()).unwrap() - 1))
+            .sum();
+        prop_assert!((starter - whole.starter_length.in_metres()).abs() < 1e-6);
+        prop_assert!((caps - shared - whole.cap_length.in_metres()).abs() < 1e-6);
+        let all: Vec<usize> = (0..plan.planes.len()).collect();
+        prop_assert_eq!(lay_on(&plan, &all, &pieces, valley).unwrap(), (whole, put));
     }
 }

@@ -149,7 +149,7 @@ pub struct Choice {
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Field {
     /// Its name in the form.
-    pub name: &'static str,
+    pub name: String,
     /// What it asks.
     pub label: String,
     /// What stands in it: half-typed words where there are any.

@@ -25,17 +25,23 @@ impl<'a> Filling<'a> {
         }
     }
 
-    pub(crate) fn field(
+    pub(crate) fn field(self, name: &str, label: &str, known: &str, kind: FieldKind) -> Self {
+        let label = self.context.text(label);
+        self.labelled(name, label, known, kind)
+    }
+
+    /// A field whose label was put into words already.
+    pub(crate) fn labelled(
         mut self,
-        name: &'static str,
-        label: &str,
+        name: &str,
+        label: String,
         known: &str,
         kind: FieldKind,
     ) -> Self {
         let half_typed = half_typed(self.context, &self.form, name);
         self.fields.push(Field {
-            name,
-            label: self.context.text(label),
+            name: name.to_owned(),
+            label,
             value: half_typed.unwrap_or_else(|| known.to_owned()),
             kind,
         });

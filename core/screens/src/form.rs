@@ -177,6 +177,13 @@ pub enum FormOf {
         /// What of it.
         narrowed: Narrowed,
     },
+    /// What was counted and chosen for the offer.
+    Worksheet {
+        /// The visit.
+        visit: VisitId,
+        /// The structure.
+        structure: StructureId,
+    },
     /// The firm's price list.
     PriceList,
     /// The firm.

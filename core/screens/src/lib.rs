@@ -17,6 +17,7 @@ mod name;
 mod place;
 mod screens;
 mod show;
+mod worksheet;
 mod writing;
 
 pub use act::Next;

@@ -10,6 +10,7 @@ use crate::sketch::Sketch;
 use crate::stack::Stack;
 use crate::visit::{Note, Photo, Visit};
 use crate::work::Work;
+use crate::worksheet::Worksheet;
 use serde::{Deserialize, Serialize};
 
 /// Everything recorded about one property that still counts: withdrawn records are left out, corrected ones stand corrected.
@@ -44,6 +45,9 @@ pub struct History {
     /// Roofs as they were measured, oldest first. Of two of one structure the later one counts.
     #[serde(default)]
     pub sketches: Vec<Sketch>,
+    /// What was counted and chosen for offers, oldest first. Of two of one structure the later one counts.
+    #[serde(default)]
+    pub worksheets: Vec<Worksheet>,
     /// Offers, oldest first.
     #[serde(default)]
     pub offers: Vec<Offer>,
@@ -67,6 +71,7 @@ impl History {
             outcomes: Vec::new(),
             reminders: Vec::new(),
             sketches: Vec::new(),
+            worksheets: Vec::new(),
             offers: Vec::new(),
         }
     }
@@ -117,6 +122,14 @@ impl History {
             .iter()
             .rev()
             .find(|sketch| sketch.structure == structure)
+    }
+
+    /// What was counted and chosen for the offer of a structure, where anything was.
+    pub fn worksheet_of(&self, structure: StructureId) -> Option<&Worksheet> {
+        self.worksheets
+            .iter()
+            .rev()
+            .find(|sheet| sheet.structure == structure)
     }
 
     /// Where a visit stands in the order of visits.

@@ -60,6 +60,8 @@ ids! {
     LetterId,
     /// A roof's measures as they were taken.
     SketchId,
+    /// What was counted and chosen for one structure's offer.
+    WorksheetId,
     /// A priced course put to the owner.
     OfferId,
     /// What came of a letter.

@@ -6,7 +6,8 @@
 //! - [`thread`]: one part's marks through all visits, and what became of it.
 //! - [`verdict`]: what to do with a structure, and why.
 //! - [`sketch`]: what was measured of a roof, [`roof`]: its planes and lines, [`laid`]: a covering laid on them.
-//! - [`takeoff`]: what a roof takes and what comes down, [`price_list`]: the firm's own prices, [`offer`]: the priced courses.
+//! - [`takeoff`]: what a roof takes and what comes down, [`price_list`]: the firm's own prices, [`worksheet`]: what was counted and chosen for
+//!   an offer, [`offer`]: the priced courses.
 //! - [`catalogue`]: kinds of part, defects and remedies, read from the data files beside this crate.
 //! - [`words`]: every sentence a person reads, in English and Spanish.
 //!
@@ -37,3 +38,4 @@ pub mod verdict;
 pub mod visit;
 pub mod words;
 pub mod work;
+pub mod worksheet;

@@ -274,7 +274,7 @@ pub struct Unsolved {
 pub struct Lasts {
     /// The years.
     pub years: Spread,
-    /// Who says so.
+    /// Who says so; empty where it is the roofer's own judgement of this roof.
     pub source: String,
 }
 

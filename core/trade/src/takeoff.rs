@@ -85,6 +85,19 @@ impl Spread {
         }
     }
 
+    /// How many of something whose name is kept under a key and, for a single one, under its `.one`: "1 layer", "1 to 2 layers".
+    pub fn counted(self, decimals: usize, key: &str) -> Said {
+        let is_one = |end: f64| plain(end, decimals) == "1";
+        let name = if is_one(self.least) && is_one(self.most) {
+            Said::new(format!("{key}.one"))
+        } else {
+            Said::new(key)
+        };
+        Said::new("price-amount")
+            .with("amount", self.says(decimals))
+            .with("unit", name)
+    }
+
     /// "24 to 26", or one number where both ends read alike, with so many decimals.
     pub fn says(self, decimals: usize) -> Said {
         let (least, most) = (plain(self.least, decimals), plain(self.most, decimals));
@@ -479,15 +492,7 @@ pub fn amount_said(amount: Spread, unit: Unit) -> Said {
         Unit::Piece | Unit::Foot | Unit::SquareFoot | Unit::Load | Unit::Place => 0,
         Unit::Square | Unit::Job | Unit::Hour | Unit::Ton => 1,
     };
-    let one = plain(amount.least, decimals) == "1" && plain(amount.most, decimals) == "1";
-    let unit = if one {
-        format!("{}.one", unit.key())
-    } else {
-        unit.key().to_owned()
-    };
-    Said::new("price-amount")
-        .with("amount", amount.says(decimals))
-        .with("unit", Said::new(unit))
+    amount.counted(decimals, unit.key())
 }
 
 /// How much there is of one piece of roof work at one pitch.

@@ -2,7 +2,7 @@
 
 use crate::answer::Answer;
 use crate::catalogue::{RemedyKey, StopKey};
-use crate::ids::{MarkId, PartId, StackId, StructureId, VisitId, WorkId};
+use crate::ids::{MarkId, PartId, SlopeId, StackId, StructureId, VisitId, WorkId};
 use crate::words::Said;
 use jiff::civil::Date;
 use schemars::JsonSchema;
@@ -349,6 +349,9 @@ pub struct Step {
     /// On which parts.
     #[serde(default)]
     pub tasks: Vec<Task>,
+    /// The slopes that a new covering goes over, where it does not go over all.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub slopes: Vec<SlopeId>,
     /// The date by which it must be done, or by which a temporary cover must be made good.
     #[serde(default)]
     pub until: Option<Date>,
@@ -447,6 +450,14 @@ pub struct Verdict {
 }
 
 impl Verdict {
+    /// The slopes that its new covering goes over; empty where that is all of them, or where it means none.
+    pub fn covered_slopes(&self) -> &[SlopeId] {
+        self.steps
+            .iter()
+            .find(|step| matches!(step.course, Course::Recover | Course::TearOff))
+            .map_or(&[], |step| &step.slopes)
+    }
+
     /// The course that decides the future of the structure: the greatest that the roofer does himself, making safe apart; where there is none,
     /// another trade's work.
     pub fn main_course(&self) -> Option<Course> {

@@ -84,6 +84,8 @@ enum Command {
     Takeoff(roof::AtStructure),
     /// What each course costs, in order of time
     Offer(roof::Offer),
+    /// What is counted and chosen for an offer: how long a repair lasts, lengths, the attic's vents
+    Worksheet(roof::Worksheet),
     /// Where water that shows inside comes in
     Leak(roof::Leak),
     /// Take in the firm's price list, or write the one in the book
@@ -154,6 +156,7 @@ pub fn run(asked: Ladderbook) -> Result<(), Failure> {
         Command::Roof(roof) => roof::roof(&common, &roof),
         Command::Takeoff(at) => roof::takeoff(&common, &at),
         Command::Offer(offer) => roof::offer(&common, &offer),
+        Command::Worksheet(worksheet) => roof::worksheet(&common, &worksheet),
         Command::Leak(leak) => roof::leak(&common, &leak),
         Command::Prices(prices) => roof::prices(&common, &prices),
         Command::Rebuild => keep::rebuild(&common),

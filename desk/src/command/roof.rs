@@ -8,11 +8,11 @@ use crate::plain;
 use acts::measure::{self, Street, Taken};
 use acts::{Book, arrive, judge, leak, measured, offer};
 use clap::{Args, ValueEnum};
-use screens::{Place, Screens, Shows};
+use screens::{Action, FormOf, Place, Screens, Shows};
 use serde_json::json;
 use std::path::PathBuf;
 use trade::history::History;
-use trade::ids::{PropertyId, StructureId};
+use trade::ids::{PropertyId, StructureId, VisitId};
 use trade::leak::Stain;
 use trade::units::{Got, Length, Pitch};
 use trade::visit::WetWhen;
@@ -228,10 +228,12 @@ pub(super) fn takeoff(common: &Common, at: &AtStructure) -> Result<(), Failure> 
         let going = acts::settings::Going::of(book)?;
         let list = book.price_list()?;
         let visit = last_visit(book, property)?;
+        let judged = judge::judge(book, visit, common.clock().now())?;
         let mut told = Vec::new();
         let mut text = Vec::new();
         for structure in structures {
-            let reckoned = offer::reckon(&history, structure, &going, list.as_ref())?;
+            let slopes = offer::covered_slopes(&judged, structure);
+            let reckoned = offer::reckon(&history, structure, slopes, &going, list.as_ref())?;
             told.push(json!({
                 "structure": structure,
                 "laid": reckoned.laid,
@@ -272,7 +274,9 @@ pub(super) fn offer(common: &Common, asked: &Offer) -> Result<(), Failure> {
             }
             let judged = judge::judge(&book, visit, moment)?;
             let going = &judged.going;
-            let reckoned = offer::reckon(&judged.history, *structure, going, Some(&list)).ok();
+            let slopes = offer::covered_slopes(&judged, *structure);
+            let reckoned =
+                offer::reckon(&judged.history, *structure, slopes, going, Some(&list)).ok();
             let reckoned = reckoned.as_ref();
             offers.push(offer::offer(
                 &judged, *structure, &list, reckoned, None, moment,
@@ -290,7 +294,7 @@ pub(super) fn offer(common: &Common, asked: &Offer) -> Result<(), Failure> {
 fn offered(
     common: &Common,
     screens: &Screens,
-    visit: trade::ids::VisitId,
+    visit: VisitId,
     structure: StructureId,
     told: fn(&screens::Offer) -> String,
 ) -> Result<String, Failure> {
@@ -299,6 +303,48 @@ fn offered(
         screens::Screen::Offer(state) => Ok(told(&state)),
         other => Ok(shown(&other)),
     }
+}
+
+/// Counting and choosing.
+#[derive(Args, Debug)]
+pub(super) struct Worksheet {
+    #[command(flatten)]
+    at: AtStructure,
+    /// Write a field, as repair-lasts=5-8; NAME= empties it. Without this the fields are told, each by its name
+    #[arg(long = "set", value_name = "NAME=VALUE", value_parser = name_and_value)]
+    set: Vec<(String, String)>,
+}
+
+fn name_and_value(text: &str) -> Result<(String, String), String> {
+    text.split_once('=')
+        .map(|(name, value)| (name.trim().to_owned(), value.trim().to_owned()))
+        .ok_or_else(|| words_of_computer().text("desk-worksheet-set"))
+}
+
+pub(super) fn worksheet(common: &Common, asked: &Worksheet) -> Result<(), Failure> {
+    common.with_screens(|mut screens| {
+        let property = property(screens.book(), &asked.at.property)?;
+        let visit = last_visit(screens.book(), property)?;
+        let structure = match asked.at.structure {
+            Some(number) => structure(screens.book(), &asked.at.property, number)?.1,
+            None => first_of(screens.book(), visit)?,
+        };
+        if !asked.set.is_empty() {
+            let form = FormOf::Worksheet { visit, structure };
+            let values = asked.set.clone();
+            screens.act(&Action::Submit { form, values }, common.clock().now())?;
+        }
+        let text = offered(common, &screens, visit, structure, plain::worksheet)?;
+        let history = arrive::history(screens.book(), property)?;
+        answer(common.json, &history.worksheet_of(structure), || text)
+    })
+}
+
+/// The first structure that a visit looked at.
+fn first_of(book: &Book, visit: VisitId) -> Result<StructureId, Failure> {
+    let (_, visit) = acts::visit::find(book, visit)?;
+    let first = visit.structures.first().copied();
+    first.ok_or_else(|| Failure::of("desk-worksheet-none"))
 }
 
 /// Tracing a leak.

@@ -10,6 +10,7 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Offer) -> Markup {
         @if let Some(trouble) = &state.trouble { p class="against" { (trouble) } }
         @for course in &state.courses { (one(course)) }
         @for form in &state.nevertheless { (block::folded(frame, form)) }
+        @if let Some(form) = &state.worksheet { (block::folded(frame, form)) }
         h2 { (state.takes_title) }
         (block::rows(&state.takes))
         @if !state.weighs.is_empty() {

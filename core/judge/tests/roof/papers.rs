@@ -25,6 +25,7 @@ pub fn step(when: When, course: Course, tasks: &[(PartId, &str)]) -> Step {
                 trade: None,
             })
             .collect(),
+        slopes: Vec::new(),
         until: None,
         reasons: vec![because("the step's reason")],
     }

@@ -7,8 +7,8 @@ use super::{first_page, grounds, paragraph, quantities};
 use crate::content::{Block, InShort, Line, Offered, Told};
 use crate::plain::Plain;
 use trade::ids::StructureId;
-use trade::offer::{Offer, PricedCourse};
-use trade::verdict::Narrowed;
+use trade::offer::{Offer, PricedCourse, Unsolved};
+use trade::verdict::{Course, Narrowed};
 use trade::words::Said;
 
 /// Every offer, the courses of each in order of time.
@@ -40,17 +40,66 @@ fn ran_out(offer: &Offer) -> Said {
 }
 
 fn told<'a>(writer: &Writer<'a>, offer: &'a Offer) -> Vec<Block> {
-    let courses: Vec<Block> = writer
+    let courses: Vec<&PricedCourse> = writer
         .courses(offer)
         .filter(|course| says_something(course))
-        .map(|course| Block::Offered(offered(writer, offer, course)))
         .collect();
     if courses.is_empty() {
-        return courses;
+        return Vec::new();
     }
+    let shared = Shared::of(&courses);
+    let each = courses
+        .iter()
+        .map(|course| Block::Offered(offered(writer, offer, course, &shared)));
     std::iter::once(paragraph(writer.say(&offer.says_until())))
-        .chain(courses)
+        .chain(each)
+        .chain(shared.says(writer).into_iter().map(paragraph))
         .collect()
+}
+
+/// What every course of an offer but the one that solves it leaves unsolved, or every one: it is said once, behind them.
+struct Shared<'a>(Vec<&'a Unsolved>);
+
+impl<'a> Shared<'a> {
+    fn of(courses: &[&'a PricedCourse]) -> Self {
+        let mut shared: Vec<&Unsolved> = Vec::new();
+        for unsolved in courses.iter().flat_map(|course| &course.unsolved) {
+            let leave = courses
+                .iter()
+                .filter(|course| course.unsolved.contains(unsolved));
+            let solving = courses.len() - leave.count();
+            let is_shared = solving == usize::from(unsolved.by.is_some());
+            if courses.len() > 2 && is_shared && !shared.contains(&unsolved) {
+                shared.push(unsolved);
+            }
+        }
+        Self(shared)
+    }
+
+    fn holds(&self, unsolved: &Unsolved) -> bool {
+        self.0.contains(&unsolved)
+    }
+
+    /// One sentence for each course that puts something right, and one for what none does.
+    fn says(&self, writer: &Writer) -> Vec<Plain> {
+        let mut by: Vec<Option<Course>> = self.0.iter().map(|unsolved| unsolved.by).collect();
+        by.sort_unstable();
+        by.dedup();
+        by.into_iter()
+            .map(|by| {
+                let alike = self.0.iter().filter(|unsolved| unsolved.by == by);
+                let parts: Vec<Said> = alike
+                    .map(|unsolved| writer.named_in_offer(unsolved.part))
+                    .collect();
+                let says = match by {
+                    Some(course) => Said::new("letter-put-right-only-by")
+                        .with("course", writer.small(&Said::new(course.key()))),
+                    None => Said::new("letter-put-right-by-none"),
+                };
+                writer.say(&says.with("parts", parts))
+            })
+            .collect()
+    }
 }
 
 /// Leaving a roof alone, or looking at it again, has nothing to offer.
@@ -58,13 +107,16 @@ fn says_something(course: &PricedCourse) -> bool {
     course.sums.is_some() || !course.unpriced.is_empty() || !course.leaves_out.is_empty()
 }
 
-fn offered(writer: &Writer, offer: &Offer, course: &PricedCourse) -> Offered {
+fn offered(writer: &Writer, offer: &Offer, course: &PricedCourse, shared: &Shared<'_>) -> Offered {
     let named = |part| writer.named_in_offer(part);
-    let mut unpriced: Vec<Plain> = course
-        .unpriced
-        .iter()
-        .map(|what| writer.say(&what.says(&named)))
-        .collect();
+    let mut unpriced: Vec<Plain> = Vec::new();
+    for what in &course.unpriced {
+        let says = writer.say(&what.says_to_owner(&named));
+        // What the roofer misses at two pitches is one thing to the owner.
+        if !unpriced.contains(&says) {
+            unpriced.push(says);
+        }
+    }
     if course.sums.is_none() && unpriced.is_empty() {
         unpriced.push(writer.text("letter-not-ours-to-price"));
     }
@@ -81,7 +133,7 @@ fn offered(writer: &Writer, offer: &Offer, course: &PricedCourse) -> Offered {
             .map(|said| writer.say(said))
             .collect(),
         against: writer.reasons(against.flat_map(|nevertheless| &nevertheless.against)),
-        told: groups(writer, offer, course),
+        told: groups(writer, offer, course, shared),
     }
 }
 
@@ -108,14 +160,18 @@ fn when(writer: &Writer, course: &PricedCourse, structure: Option<StructureId>) 
     first_page::when_and_where(writer, structure, when)
 }
 
-fn groups(writer: &Writer, offer: &Offer, course: &PricedCourse) -> Vec<Told> {
+fn groups(writer: &Writer, offer: &Offer, course: &PricedCourse, shared: &Shared<'_>) -> Vec<Told> {
     let named = |part| writer.named_in_offer(part);
     let say = |said: Said| writer.say(&said);
     let left_out = course
         .leaves_out
         .iter()
         .map(|what| what.says(&named, &offer.currency));
-    let unsolved = course.unsolved.iter().map(|what| what.says(&named));
+    let unsolved = course
+        .unsolved
+        .iter()
+        .filter(|what| !shared.holds(what))
+        .map(|what| what.says(&named));
     let all = [
         ("letter-includes", includes(writer, offer, course)),
         ("letter-leaves", left_out.chain(unsolved).map(say).collect()),

@@ -25,10 +25,10 @@ pub fn blocks(writer: &Writer, roofed: &Roofed) -> Vec<Block> {
 pub fn comes_down(tear_off: &TearOff) -> Said {
     let layers = (tear_off.layers.least.into(), tear_off.layers.most.into());
     Said::new("letter-comes-down")
-        .with("squares", tear_off.squares.says(1))
+        .with("squares", tear_off.squares.counted(1, "unit-roof-square"))
         .with("layers", counted("letter-layers", layers))
-        .with("pounds", tear_off.pounds.says(0))
-        .with("yards", tear_off.cubic_yards.says(0))
+        .with("pounds", tear_off.pounds.counted(0, "unit-pound"))
+        .with("yards", tear_off.cubic_yards.counted(0, "unit-cubic-yard"))
         .with(
             "loads",
             counted("letter-loads", (tear_off.loads.least, tear_off.loads.most)),

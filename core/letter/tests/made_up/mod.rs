@@ -501,6 +501,7 @@ fn house_verdict() -> Verdict {
                 when: When::Now,
                 course: Course::MakeSafe,
                 tasks: vec![task(3, "temporary-cover")],
+                slopes: Vec::new(),
                 until: Some(date(2025, 6, 17)),
                 reasons: vec![reason(
                     "Water comes in at the dormer wall in driven rain.",
@@ -512,6 +513,7 @@ fn house_verdict() -> Verdict {
                 when: When::ThisSeason,
                 course: Course::Repair,
                 tasks: vec![task(3, "new-step-flashing"), task(1, "clean-gutter")],
+                slopes: Vec::new(),
                 until: None,
                 reasons: vec![
                     reason(
@@ -535,6 +537,7 @@ fn house_verdict() -> Verdict {
                 when: When::Later,
                 course: Course::Leave,
                 tasks: Vec::new(),
+                slopes: Vec::new(),
                 until: Some(date(2028, 5, 6)),
                 reasons: vec![reason(
                     "The rest of the covering is sound.",
@@ -588,6 +591,7 @@ fn garage_verdict() -> Verdict {
             when: When::Later,
             course: Course::LookFirst,
             tasks: Vec::new(),
+            slopes: Vec::new(),
             until: None,
             reasons: vec![reason(
                 "It was seen only from the ground.",

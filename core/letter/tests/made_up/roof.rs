@@ -3,7 +3,7 @@
 use super::{FRONT, HOUSE, MadeUp, REAR, part_id, task};
 use jiff::civil::date;
 use letter::{Planned, Roofed};
-use price::{Asking, Basis, Choices, Count, Patch, Reading, Standing, Supplies, Wanted, Weights};
+use price::{Asking, Basis, Choices, Patch, Reading, Standing, Supplies, Wanted, Weights};
 use roof::draw::{Marks, PHONE, Picture, Placed};
 use trade::answer::Answer;
 use trade::catalogue::Catalogue;
@@ -19,6 +19,7 @@ use trade::takeoff::{Spread, Takeoff, TearOff};
 use trade::units::{Got, Length, Pitch};
 use trade::verdict::{Course, Narrowed, When};
 use trade::words::{Language, Said, Words};
+use trade::worksheet::Count;
 use uuid::Uuid;
 
 /// What a letter is handed of one roof, owned.

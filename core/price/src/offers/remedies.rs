@@ -145,7 +145,7 @@ fn amount(asking: &Asking<'_>, part: PartId, row: &RemedyRow) -> Option<Spread> 
 fn whole(asking: &Asking<'_>, along: &ByRemedy, row: &RemedyRow) -> Option<Spread> {
     match row.unit {
         Unit::Place => Some(Spread::exactly(1.0)),
-        Unit::Foot => along.feet.or_else(|| run(asking, along.part)),
+        Unit::Foot => along.feet.or_else(|| amount(asking, along.part, row)),
         _ => amount(asking, along.part, row),
     }
 }

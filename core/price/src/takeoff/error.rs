@@ -14,6 +14,9 @@ pub enum TakeoffError {
     /// The laying names a plane that the plan does not have.
     #[error("the laying is of another plan: it has no plane {0}")]
     OtherPlan(usize),
+    /// Slopes that are to be covered, by their letters, whose measures are not on the plan.
+    #[error("the plan does not show the slopes {0:?}")]
+    NotOnPlan(Vec<String>),
     /// What was laid is no asphalt shingle.
     #[error("only asphalt shingles are counted, not {0:?}")]
     NoShingle(Covering),
@@ -31,6 +34,10 @@ impl TakeoffError {
         match self {
             Self::NothingLaid => Said::new("takeoff-error-nothing-laid"),
             Self::OtherPlan(_) => Said::new("takeoff-error-other-plan"),
+            Self::NotOnPlan(letters) => {
+                let letters: Vec<Said> = letters.iter().map(Said::verbatim).collect();
+                Said::new("takeoff-error-not-on-plan").with("slopes", letters)
+            }
             Self::NoShingle(covering) => {
                 Said::new("takeoff-error-no-shingle").with("covering", Said::new(covering.key()))
             }

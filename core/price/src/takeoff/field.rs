@@ -2,6 +2,7 @@
 
 use super::Counted;
 use super::site::Site;
+use crate::choices::LEAST_NAILS;
 use crate::code::{Irc, irc};
 use trade::laid::Laid;
 use trade::roof::LineKind;
@@ -10,8 +11,6 @@ use trade::takeoff::{Item, Need, RoofTask, Spread, TaskAmount, plain};
 use trade::verdict::Source;
 use trade::words::Said;
 
-/// Nails that a strip takes at least (IRC R905.2.6).
-const LEAST_NAILS: u8 = 4;
 /// Nails in one cap. Common practice, no source.
 const NAILS_A_CAP: f64 = 2.0;
 /// Nails of 1 1/4 in that make a pound. Common practice, no source: it only helps him who buys by weight.
@@ -33,7 +32,7 @@ pub(super) fn shingles(site: &Site<'_>) -> Counted {
     let Some(item) = Item::shingle_of(laid.pieces.covering) else {
         return Counted::default();
     };
-    let pieces = f64::from(laid.field) + cut_from_the_same(site);
+    let pieces = f64::from(laid.field) + f64::from(cut_from_the_same(site));
     let bundle = f64::from(laid.pieces.bundle.max(1));
     let amount = Spread::within(pieces, site.plan.area_within());
     let packs = amount.in_packs(bundle);
@@ -48,7 +47,7 @@ pub(super) fn shingles(site: &Site<'_>) -> Counted {
             reason: Said::new("need-shingles")
                 .with("waste", plain(laid.waste * 100.0, 1))
                 .with("field", laid.field)
-                .with("cut", plain(cut_from_the_same(site), 0)),
+                .with("cut", cut_from_the_same(site)),
             source: Source::Evidence,
         }],
         tasks: site.over(RoofTask::LayShingles, |plane| site.plane_squares(plane)),
@@ -56,8 +55,8 @@ pub(super) fn shingles(site: &Site<'_>) -> Counted {
     }
 }
 
-fn cut_from_the_same(site: &Site<'_>) -> f64 {
-    let when = |bought: bool, pieces: u32| if bought { 0.0 } else { f64::from(pieces) };
+fn cut_from_the_same(site: &Site<'_>) -> u32 {
+    let when = |bought: bool, pieces: u32| if bought { 0 } else { pieces };
     when(buys_starter(site), site.laid.starter) + when(buys_caps(site), site.laid.cap)
 }
 
@@ -131,12 +130,13 @@ pub(super) fn nails(site: &Site<'_>) -> Counted {
     let a_strip = site.basis.choices.nails_a_strip.max(LEAST_NAILS);
     let likely = nails_in(site.laid, f64::from(a_strip));
     let amount = Spread::within(likely, site.plan.area_within());
+    let pounds = Spread::exactly(likely / NAILS_A_POUND);
     let need = site.need(
         Item::Nails,
         amount,
         Said::new("need-nails")
             .with("nails", a_strip)
-            .with("pounds", plain(likely / NAILS_A_POUND, 0)),
+            .with("pounds", pounds.counted(0, "unit-pound")),
         irc(Irc::NailCount, site.edition()),
     );
     Counted {

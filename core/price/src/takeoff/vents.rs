@@ -2,7 +2,6 @@
 
 use super::Counted;
 use super::site::Site;
-use crate::choices::Ventilation;
 use crate::code::{Irc, irc};
 use trade::answer::Answer;
 use trade::firm::{Edition, Profile};
@@ -10,6 +9,7 @@ use trade::takeoff::{Gap, Item, RoofTask, Spread, TaskAmount, plain};
 use trade::units::Length;
 use trade::verdict::Source;
 use trade::words::Said;
+use trade::worksheet::Ventilation;
 
 /// Square inches in a square foot.
 const SQUARE_INCHES: f64 = 144.0;

@@ -110,32 +110,46 @@ pub fn gable(long: f64, wide: f64, pitch: Pitch, overhang: Length) -> RoofPlan {
 
 /// Strips laid over every plane, with so much of the opened cover on the ground.
 pub fn laid(plan: &RoofPlan, pieces: Pieces, waste: f64) -> Laid {
+    let all: Vec<usize> = (0..plan.planes.len()).collect();
+    laid_on(plan, &all, pieces, waste)
+}
+
+/// The same over some planes, with the lines that bound them.
+pub fn laid_on(plan: &RoofPlan, planes: &[usize], pieces: Pieces, waste: f64) -> Laid {
     let shown = pieces.width.in_feet() * pieces.exposure.in_feet();
     let count = |feet: f64| (feet / shown / (1.0 - waste)).ceil() as u32;
-    let length = |kind| plan.length_of(kind);
+    let length = |kind| {
+        plan.lines
+            .iter()
+            .filter(|line| line.kind == kind && line.planes.iter().any(|at| planes.contains(at)))
+            .fold(Length::ZERO, |sum, line| sum.plus(line.length).unwrap())
+    };
+    let area = |at: &usize| plan.planes[*at].slope_area;
+    let covered: Area = planes.iter().map(area).sum();
     let eaves = length(LineKind::Eave);
     let caps = length(LineKind::Ridge).plus(length(LineKind::Hip)).unwrap();
     let cap_pieces = (caps.in_inches() / 5.0).ceil() as u32;
     Laid {
         valleys: ValleyIs::Open,
-        planes: (0..plan.planes.len())
+        planes: planes
+            .iter()
             .map(|plane| LaidPlane {
-                plane,
+                plane: *plane,
                 courses: 0,
-                opened: count(plan.planes[plane].slope_area.in_square_feet()),
+                opened: count(area(plane).in_square_feet()),
                 reused: 0,
-                covered: plan.planes[plane].slope_area,
+                covered: area(plane),
                 lapped: Area::default(),
             })
             .collect(),
-        field: count(plan.slope_area().in_square_feet()),
+        field: count(covered.in_square_feet()),
         starter: (eaves.in_inches() / pieces.width.in_inches()).ceil() as u32,
         starter_length: eaves,
         cap: cap_pieces.div_ceil(3),
         cap_length: caps,
         caps: cap_pieces,
         bundles: 0,
-        covered: plan.slope_area(),
+        covered,
         lapped: Area::default(),
         dropped: Area::default(),
         waste,
@@ -294,6 +308,7 @@ pub fn step(when: When, course: Course, tasks: Vec<Task>) -> Step {
         when,
         course,
         tasks,
+        slopes: Vec::new(),
         until: None,
         reasons: Vec::new(),
     }

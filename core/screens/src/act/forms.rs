@@ -4,6 +4,7 @@ use super::typed::{day, wrong};
 use super::{Next, going, on_roof, premises, roof};
 use crate::form::{FormOf, Typed};
 use crate::place::Place;
+use crate::worksheet::{self, Reading};
 use acts::visit::Opening;
 use acts::{ActError, Book, Moment, arrive, offer, outcome, visit};
 use trade::catalogue::{KindKey, RemedyKey};
@@ -67,6 +68,9 @@ fn filled(
             let because = (*course, *narrowed, typed.text("because").to_owned());
             put_offer(book, (*visit, *structure), Some(because), words, moment)
         }
+        FormOf::Worksheet { visit, structure } => {
+            fill_worksheet(book, (*visit, *structure), typed, words, moment)
+        }
         FormOf::PriceList => {
             offer::set_price_list(book, typed.text("list").as_bytes(), moment)?;
             Ok(Next::saved(Place::Settings, words, "saved"))
@@ -118,6 +122,26 @@ pub(super) fn put_offer(
     offer::put(book, visit, structure, because, moment)?;
     let place = Place::Offer { visit, structure };
     Ok(Next::saved(place, words, "saved-offer"))
+}
+
+fn fill_worksheet(
+    book: &mut Book,
+    (visit, structure): (VisitId, StructureId),
+    typed: &Typed<'_>,
+    words: &Words,
+    moment: Moment,
+) -> Result<Next, ActError> {
+    let list = book.price_list()?;
+    acts::worksheet::fill(book, structure, moment, |sheet, history| {
+        let reading = Reading {
+            history,
+            list: list.as_ref(),
+            words,
+        };
+        worksheet::read(typed, sheet, &reading)
+    })?;
+    let place = Place::Offer { visit, structure };
+    Ok(Next::saved(place, words, "saved-worksheet"))
 }
 
 fn add_property(

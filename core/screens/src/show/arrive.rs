@@ -77,7 +77,7 @@ fn search(context: &Context<'_>, find: &str) -> Form {
         form: FormOf::Find,
         title: String::new(),
         fields: vec![Field {
-            name: "find",
+            name: "find".to_owned(),
             label: context.text("arrive-find"),
             value: find.to_owned(),
             kind: here(context),
@@ -141,8 +141,8 @@ fn add(context: &Context<'_>, find: &str) -> Form {
         title: context.text("arrive-add"),
         fields: fields
             .into_iter()
-            .map(|(name, label, kind)| Field {
-                name,
+            .map(|(name, label, kind): (&str, &str, FieldKind)| Field {
+                name: name.to_owned(),
                 label: context.text(label),
                 value: if name == "line" {
                     find.to_owned()

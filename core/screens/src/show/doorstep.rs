@@ -171,8 +171,8 @@ fn look_again(context: &Context<'_>, history: &History, look: &LookAgain) -> Row
 
 fn opening(context: &Context<'_>, property: PropertyId) -> Form {
     let form = FormOf::OpenVisit { property };
-    let field = |name: &'static str, label: &str, kind| Field {
-        name,
+    let field = |name: &str, label: &str, kind| Field {
+        name: name.to_owned(),
         label: context.text(label),
         value: half_typed(context, &form, name).unwrap_or_default(),
         kind,

@@ -1,5 +1,7 @@
 //! Offer: what each course of the verdict costs, in order of time, and what it takes.
 
+mod worksheet;
+
 use crate::action::Action;
 use crate::block::{Button, FieldKind, Form, Row};
 use crate::filling::Filling;
@@ -17,6 +19,7 @@ use trade::offer::{MoneySpread, Offer as Record, Patching, PricedCourse, Sums};
 use trade::takeoff::{Unit, amount_said};
 use trade::verdict::{Refused, Verdict};
 use trade::words::Said;
+use worksheet::Sheet;
 
 /// One priced course.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -62,6 +65,8 @@ pub struct Offer {
     pub courses: Vec<CourseBlock>,
     /// Courses that judgement refuses: offered only with a reason.
     pub nevertheless: Vec<Form>,
+    /// What is counted and chosen for it, where anything is to be.
+    pub worksheet: Option<Form>,
     /// Over what it takes.
     pub takes_title: String,
     /// What a new covering takes: what, how much, what is ordered.
@@ -89,7 +94,8 @@ pub(crate) fn show(
         .verdict(structure)
         .ok_or_else(|| ActError::not_there("there-structure"))?;
     let list = context.book.price_list()?;
-    let reckoned = offer::reckon(history, structure, &judged.going, list.as_ref());
+    let slopes = verdict.covered_slopes();
+    let reckoned = offer::reckon(history, structure, slopes, &judged.going, list.as_ref());
     let asked = match &list {
         Some(list) => {
             let reckoned = reckoned.as_ref().ok();
@@ -110,6 +116,17 @@ pub(crate) fn show(
             .as_ref()
             .map_or_else(Vec::new, |priced| courses(context, history, priced)),
         nevertheless: nevertheless(context, verdict, visit, list.is_some()),
+        worksheet: worksheet::form(
+            context,
+            &Sheet {
+                judged: &judged,
+                visit,
+                structure,
+                list: list.as_ref(),
+                reckoned: reckoned.as_ref().ok(),
+                offer: priced.as_ref(),
+            },
+        ),
         takes_title: context.text("offer-takes"),
         takes: reckoned.as_ref().map_or_else(
             |why| vec![trouble_row(context, why)],
@@ -219,8 +236,7 @@ fn made(context: &Context<'_>, course: &PricedCourse, currency: &str) -> Vec<(St
     let lines = course.lines.iter().map(|line| {
         let what = Said::new("offer-line")
             .with("what", line.what.clone())
-            .with("quantity", line.quantity.says(1))
-            .with("unit", line.unit.clone());
+            .with("quantity", line.says_quantity());
         (context.say(&what), context.say(&line.amount.says(currency)))
     });
     let hours = (

@@ -136,8 +136,8 @@ fn record(context: &Context<'_>, history: &History) -> Form {
             label: context.say(&Said::new("letter-of").with("on", letter.on)),
         })
         .collect();
-    let field = |name, label: &str, kind| Field {
-        name,
+    let field = |name: &str, label: &str, kind| Field {
+        name: name.to_owned(),
         label: context.text(label),
         value: String::new(),
         kind,
@@ -198,8 +198,8 @@ fn remind(context: &Context<'_>, property: PropertyId) -> Form {
             label: context.text(because.key()),
         })
         .collect();
-    let field = |name, label: &str, kind| Field {
-        name,
+    let field = |name: &str, label: &str, kind| Field {
+        name: name.to_owned(),
         label: context.text(label),
         value: String::new(),
         kind,

@@ -155,7 +155,7 @@ fn temperature(context: &Context<'_>, visit: &Visit) -> Form {
         form: FormOf::Temperature { visit: visit.id },
         title: context.text("safety-temperature"),
         fields: vec![Field {
-            name: "degrees",
+            name: "degrees".to_owned(),
             label: context.text("safety-degrees"),
             value: known.unwrap_or_default(),
             kind: FieldKind::Line,

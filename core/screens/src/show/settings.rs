@@ -51,14 +51,9 @@ fn price_list(context: &Context<'_>) -> Result<Form, ActError> {
         .done(context.text("settings-price-list"), "settings-keep"))
 }
 
-fn field(
-    context: &Context<'_>,
-    name: &'static str,
-    value: impl ToString,
-    kind: FieldKind,
-) -> Field {
+fn field(context: &Context<'_>, name: &str, value: impl ToString, kind: FieldKind) -> Field {
     Field {
-        name,
+        name: name.to_owned(),
         label: context.text(&format!("settings-{name}")),
         value: value.to_string(),
         kind,

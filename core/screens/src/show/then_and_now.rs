@@ -191,8 +191,8 @@ fn picture(context: &Context<'_>, history: &History, mark: Option<MarkId>) -> Op
 }
 
 fn correct(context: &Context<'_>, visit: VisitId, mark: MarkId) -> Form {
-    let field = |name, label: &str, kind| Field {
-        name,
+    let field = |name: &str, label: &str, kind| Field {
+        name: name.to_owned(),
         label: context.text(label),
         value: String::new(),
         kind,

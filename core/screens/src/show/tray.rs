@@ -130,7 +130,7 @@ fn picture(
         caption: Some(Form {
             title: String::new(),
             fields: vec![Field {
-                name: "caption",
+                name: "caption".to_owned(),
                 label: context.text("caption-words"),
                 value: photo.caption.clone(),
                 kind: FieldKind::Line,

@@ -388,8 +388,8 @@ impl Page<'_> {
                 ),
             })
             .collect();
-        let field = |name, label: &str, kind| Field {
-            name,
+        let field = |name: &str, label: &str, kind| Field {
+            name: name.to_owned(),
             label: self.context.text(label),
             value: String::new(),
             kind,
@@ -422,7 +422,7 @@ impl Page<'_> {
         Form {
             title: self.context.text("say-it"),
             fields: vec![Field {
-                name: "words",
+                name: "words".to_owned(),
                 label: self.context.text("say-words"),
                 value: self
                     .context

@@ -1,8 +1,8 @@
 //! What an offer says to the owner, sentence by sentence. The caller knows how a part is called.
 
 use super::{
-    LeftOut, MoneySpread, Nevertheless, Offer, PatchingAgain, PricedCourse, Unpriced, Unsolved,
-    Yearly,
+    CostLine, LeftOut, MoneySpread, Nevertheless, Offer, PatchingAgain, PricedCourse, Unpriced,
+    Unsolved, Yearly,
 };
 use crate::ids::PartId;
 use crate::takeoff::{Spread, sized};
@@ -89,7 +89,7 @@ impl LeftOut {
 }
 
 impl Unpriced {
-    /// What has no price yet, and what to do about it.
+    /// What has no price yet, and what to do about it, for the roofer.
     pub fn says(&self, named: Named<'_>) -> Said {
         match self {
             Self::NoMaterial { item, size } => {
@@ -123,6 +123,53 @@ impl Unpriced {
     }
 }
 
+impl Unpriced {
+    /// What has no price yet, for the owner: what must be done about it is the roofer's own concern.
+    pub fn says_to_owner(&self, named: Named<'_>) -> Said {
+        match self {
+            Self::NoMaterial { item, size } => {
+                Said::new("still-to-come-item").with("item", sized(*item, *size))
+            }
+            Self::OtherPack { item } | Self::Gap { item, .. } => {
+                Said::new("still-to-come-item").with("item", Said::new(item.key()))
+            }
+            Self::NoHours { task, .. } => {
+                Said::new("still-to-come-work").with("work", Said::new(task.key()))
+            }
+            Self::NoRemedy { remedy, .. } => {
+                Said::new("still-to-come-work").with("work", Said::new(remedy.message()))
+            }
+            Self::NotCounted { part, remedy, .. } => Said::new("still-to-come-measure")
+                .with("work", Said::new(remedy.message()))
+                .with("part", named(*part)),
+            Self::NoRemedyNamed { part } => {
+                Said::new("still-to-come-part").with("part", named(*part))
+            }
+            Self::NoWorkNamed => Said::new("still-to-come-what"),
+            Self::NoDisposal => Said::new("still-to-come-disposal"),
+            Self::NoSheetPrice => Said::new("still-to-come-sheet"),
+            Self::NoTakeoff => Said::new("still-to-come-covering"),
+            Self::NoTearOff => Said::new("still-to-come-tear-off"),
+        }
+    }
+}
+
+impl CostLine {
+    /// How much of it: "2.5 to 3 hours", "1 bundle".
+    pub fn says_quantity(&self) -> Said {
+        let key = self.unit.key.as_str();
+        let is_one = self.quantity == Spread::exactly(1.0);
+        match key.strip_suffix(".many") {
+            // What things are bought in says its number itself.
+            Some(pack) if is_one => Said::new(pack).with("count", 1),
+            None if !key.contains('.') => self.quantity.counted(1, key),
+            _ => Said::new("price-amount")
+                .with("amount", self.quantity.says(1))
+                .with("unit", self.unit.clone()),
+        }
+    }
+}
+
 fn at_pitch(key: &str, pitch: Option<Pitch>) -> Said {
     match pitch {
         Some(pitch) => Said::new(format!("{key}-at")).with("pitch", pitch),
@@ -133,11 +180,17 @@ fn at_pitch(key: &str, pitch: Option<Pitch>) -> Said {
 impl Yearly {
     /// What it costs a year, over which life, at which rate, and who says how long it lasts.
     pub fn says(&self, currency: &str) -> Said {
-        Said::new("offer-yearly")
-            .with("years", self.lasts.years.says(0))
+        let source = self.lasts.source.as_str();
+        let key = if source.is_empty() {
+            "offer-yearly-here"
+        } else {
+            "offer-yearly"
+        };
+        Said::new(key)
+            .with("years", self.lasts.years.counted(0, "unit-year"))
             .with("cost", self.cost.says(currency))
             .with("rate", self.rate.to_string())
-            .with("source", self.lasts.source.as_str())
+            .with("source", source)
     }
 }
 
@@ -149,10 +202,11 @@ impl PatchingAgain {
             likely: f64::from(self.times.0),
             most: f64::from(self.times.1),
         };
+        let years = Spread::exactly(f64::from(self.years));
         Said::new("offer-patching")
             .with("once", self.once.says(currency))
-            .with("times", times.says(0))
-            .with("years", i64::from(self.years).to_string())
+            .with("times", times.counted(0, "unit-time"))
+            .with("years", years.counted(0, "unit-year"))
             .with("sum", self.sum.says(currency))
             .with("now", self.worth_now.says(currency))
             .with("rate", self.rate.to_string())

@@ -1,6 +1,6 @@
 //! What is torn off and hauled away, and what a roof carries.
 
-use super::{Packs, Spread, TaskAmount};
+use super::{Packs, Spread, TaskAmount, Unit};
 use crate::words::Said;
 use serde::{Deserialize, Serialize};
 
@@ -66,11 +66,11 @@ impl TearOff {
             most: f64::from(self.layers.most),
         };
         Said::new("tear-off-says")
-            .with("squares", self.squares.says(1))
-            .with("layers", layers.says(0))
-            .with("pounds", self.pounds.says(0))
-            .with("yards", self.cubic_yards.says(0))
-            .with("loads", self.loads.spread().says(0))
+            .with("squares", self.squares.counted(1, "unit-roof-square"))
+            .with("layers", layers.counted(0, "unit-layer"))
+            .with("pounds", self.pounds.counted(0, "unit-pound"))
+            .with("yards", self.cubic_yards.counted(0, "unit-cubic-yard"))
+            .with("loads", self.loads.spread().counted(0, Unit::Load.key()))
             .with("by", Said::new(self.bound_by.key()))
     }
 }

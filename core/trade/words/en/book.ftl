@@ -25,6 +25,22 @@ wrong-nothing-said = Nothing was said yet
 wrong-outcome-ahead = What came of it cannot lie ahead of today
 wrong-work-ahead = Work that was done cannot lie ahead of today
 
+# --- the worksheet of an offer: the name of the field stands in front.
+wrong-in-field = In “{ $field }”: { $problem }
+wrong-no-such-field = The worksheet has no field of this name: { $name }
+wrong-years = Write whole years from 1 to 100, such as 5 or 5-8
+wrong-months = Write whole months from 1 to 1200, such as 12 or 12-24
+wrong-sheets = Write a whole number of sheets from 0 to 999, such as 2 or 2-4
+wrong-nails = Write a whole number from 4 to 12
+wrong-stated = Write a whole number from 0 to 999
+wrong-amount-counted = Write a number above nothing, such as 3 or 2-4
+wrong-length-counted = Write feet above nothing, such as 42 or 40-42; a length with its unit, such as 12 ft 6 in, does too
+wrong-area-counted = Write a number above nothing, such as 900
+wrong-attic-first = Write the attic's area first, or leave all about its vents empty
+wrong-per-cent = Write a share from 0 to 100, such as 50
+wrong-below-nothing = A length cannot be less than nothing
+wrong-choice = Choose one of those that are offered
+
 # --- the book
 book-none = There is no book in { $folder }. Nothing was touched. Choose the folder that holds book.toml and book.db, or make a new book.
 book-not-empty = { $folder } already holds something. Nothing was overwritten. Choose an empty folder or a new one.
@@ -129,6 +145,7 @@ record-profile = code in force
 record-policy = house policy
 record-price-list = price list
 record-sketch = measured roof
+record-worksheet = worksheet of an offer
 record-offer = offer
 record-joining = joining of two properties
 record-erasure = erasure

@@ -110,4 +110,6 @@ desk-structure-none = { $count ->
     [one] One structure stands at this address.
    *[other] { $count } structures stand at this address.
  } Choose one by its number.
+desk-worksheet-set = Write NAME=VALUE, such as repair-lasts=5-8.
+desk-worksheet-none = The last visit to this property looked at no structure.
 desk-prices-none = The book has no price list yet. Take one in: "ladderbook prices FILE".

@@ -235,7 +235,7 @@ letter-takes-amount = Needed
 letter-takes-order = Ordered
 letter-takes-why = { $reason } ({ $source })
 letter-takes-gaps = Not counted, and so not in this list: { $items }.
-letter-comes-down = What comes down: { $squares } squares, { $layers } of covering, hauled away in { $loads }: { $pounds } pounds, { $yards } cubic yards.
+letter-comes-down = What comes down: { $squares }, { $layers } of covering, hauled away in { $loads }: { $pounds }, { $yards }.
 letter-layers = { $least } to { $most } layers
 letter-layers-exact = { $most ->
     [one] one layer
@@ -259,6 +259,8 @@ letter-over-years = Over the years:
 letter-includes-material = All that stands in the list “{ $heading }”.
 letter-includes-need = { $item }: { $order }
 letter-patching = { $remedy }, { $part }: { $says }
+letter-put-right-only-by = Only one course puts this right: { $parts }. It is this one: { $course }.
+letter-put-right-by-none = Nothing that is offered here puts this right: { $parts }.
 letter-price = { $price }.
 letter-price-against = { $price }, against our advice.
 letter-price-until = { $price }, until { $date }.

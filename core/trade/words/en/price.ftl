@@ -24,6 +24,18 @@ unit-ton = tons
     .one = ton
 unit-load = loads
     .one = load
+unit-roof-square = squares
+    .one = square
+unit-layer = layers
+    .one = layer
+unit-pound = pounds
+    .one = pound
+unit-cubic-yard = cubic yards
+    .one = cubic yard
+unit-year = years
+    .one = year
+unit-time = times
+    .one = time
 
 # --- what things are bought in: how many, and .many for the head of a column
 pack-bundle =
@@ -121,7 +133,11 @@ task-set-vent = Vents set
 task-set-up = Setting up, protecting and cleaning up
 
 # --- why so much of it
-need-shingles = Laid out piece by piece on this roof: { $field } for the slopes, { $cut } more for starter and caps. { $waste } % of the cover ends on the ground.
+need-shingles =
+    { $cut ->
+        [0] Laid out piece by piece on this roof: { $field } for the slopes. { $waste } % of the cover ends on the ground.
+       *[other] Laid out piece by piece on this roof: { $field } for the slopes, { $cut } more for starter and caps. { $waste } % of the cover ends on the ground.
+    }
 need-starter = Along the eaves, and the rakes where that is chosen.
 need-cap = Along every hip and ridge.
 need-underlayment = One layer over the deck where no ice barrier lies, each row lapping { $lap } over the row below.
@@ -144,7 +160,7 @@ need-boot-size-not-measured = One for each pipe; its size was not measured.
 need-cricket = Behind a chimney { $width } wide: a small roof { $height } high that parts the water.
 need-vents = { $share } of the vented space must be open: { $area } square inches more, at { $each } for each vent.
 need-vents-renewed = Those that stand there are renewed one for one.
-need-nails = { $nails } in each shingle, two in each cap; about { $pounds } pounds.
+need-nails = { $nails } in each shingle, two in each cap; about { $pounds }.
 need-deck-sheets = An allowance: the deck is judged when it is bare.
 need-stated = As the roofer states it.
 
@@ -157,6 +173,7 @@ gap-vent-product = The open area of one vent was not given.
 takeoff-slope-at = slope { $letter } at { $pitch }
 takeoff-error-nothing-laid = No slope is covered, so there is nothing to count. Choose the slopes first.
 takeoff-error-other-plan = The slopes chosen are not those of this plan. Choose them again on the plan as it is now.
+takeoff-error-not-on-plan = These slopes are to be covered, and the plan does not show them yet: { $slopes }. Measure them, so that the plan shows them.
 takeoff-error-no-shingle = Only asphalt shingles are counted here. This is: { $covering }.
 takeoff-error-too-low = Asphalt shingles may not lie below 2:12. Leave out { $slopes }, and cover it as a flat roof.
 takeoff-error-bad-supply = A roll or length must be longer and wider than its lap, and a pack must hold something. Put this right in the price list: { $item }.
@@ -168,7 +185,7 @@ tear-off-error-weight = It is not known what this covering weighs: { $covering }
 tear-off-error-trailer = A trailer must carry and hold more than nothing, and debris must weigh something.
 binding-weight = by weight
 binding-volume = by volume
-tear-off-says = { $squares } squares with { $layers } layers: { $pounds } pounds, { $yards } cubic yards, { $loads } loads, bound { $by }
+tear-off-says = { $squares } with { $layers }: { $pounds }, { $yards }, { $loads }, bound { $by }
 load-now = Slope { $letter } carries { $slope } pounds a square foot along the slope, { $plan } on the level.
 load-with-another = With another layer slope { $letter } would carry { $plan } pounds a square foot on the level.
 load-excepted = This needs no new check of the frame.
@@ -193,8 +210,9 @@ offer-minimum = The price is brought up to our smallest charge of { $amount } be
 offer-minimum-in-part = The lower end of the price is our smallest charge of { $amount } before tax.
 offer-tax = Sales tax of { $rate } is included, { $on }.
 offer-nevertheless = We advise against this. It is offered because: { $because }
-offer-yearly = Over a usual life of { $years } years it costs { $cost } a year, at { $rate } interest ({ $source }).
-offer-patching = Patching this again, each time for { $once }, would be needed { $times } times in { $years } years: { $sum } in all, worth { $now } today at { $rate } interest.
+offer-yearly = Over a usual life of { $years } it costs { $cost } a year, at { $rate } interest ({ $source }).
+offer-yearly-here = It should last { $years } here, as we judge it: that is { $cost } a year, at { $rate } interest.
+offer-patching = Patching this again, each time for { $once }, would be needed { $times } in { $years }: { $sum } in all, worth { $now } today at { $rate } interest.
 offer-unsolved = This does not put right: { $part }.
 offer-unsolved-by = This does not put right: { $part }. That comes with: { $course }.
 
@@ -203,7 +221,12 @@ left-out-not-ours = Not part of our work: { $part }.
 left-out-not-seen = Not seen, and so not included: { $part }.
 left-out-slopes = Slopes that stay as they are: { $letters }.
 left-out-vent-area = Whether the attic has enough vents was not worked out.
-left-out-more-sheets = Each sheet of deck beyond { $included } costs { $each } more before tax.
+left-out-more-sheets =
+    { $included ->
+        [0] Each sheet of deck costs { $each } more before tax.
+        [one] Each sheet of deck after the first costs { $each } more before tax.
+       *[other] Each sheet of deck beyond { $included } costs { $each } more before tax.
+    }
 
 unpriced-material = Not priced yet: the price list has no row for this material: { $item }.
 unpriced-other-pack = Not priced yet: the bundle in the price list is not the one that was laid: { $item }.
@@ -219,6 +242,17 @@ unpriced-no-sheet-price = Not priced yet: the price list has no price for a shee
 unpriced-no-takeoff = Not priced yet: the roof must be measured first.
 unpriced-no-tear-off = Not priced yet: what comes down must be worked out first.
 unpriced-gap = Not priced yet: { $item }. { $why }
+
+# --- the same in a letter, for the owner
+still-to-come-item = The price of this is still to come: { $item }.
+still-to-come-work = The price of this work is still to come: { $work }.
+still-to-come-measure = The price of this work is still to come: { $work } ({ $part }). How much of it there is must still be measured.
+still-to-come-part = What is done here must still be settled, and with it the price: { $part }.
+still-to-come-what = What exactly is done must still be settled, and with it the price.
+still-to-come-disposal = The price of hauling the old covering away is still to come.
+still-to-come-sheet = The price of new sheets of deck is still to come.
+still-to-come-covering = The price of the new covering is still to come: the roof must be measured for it.
+still-to-come-tear-off = The price of taking the old covering off is still to come.
 
 offer-error-forbidden = This may not be offered: { $course }. { $reasons }
 offer-error-no-reason = We advise against this: { $course }. To offer it all the same, write down why.

@@ -29,9 +29,13 @@ ladder-move-out = { $degrees }°: too steep, it may tip back. Move its base out,
 
 # --- what is wrong with an outline; $ring is one of the first four, $at a place in the numbers of whoever drew it
 outline-rim = the outline
+    .start = The outline
 outline-hole = hole { $hole }
+    .start = Hole { $hole }
 outline-rim-of = the outline of body { $body }
+    .start = The outline of body { $body }
 outline-hole-of = hole { $hole } of body { $body }
+    .start = Hole { $hole } of body { $body }
 outline-edge-of = side { $edge } of { $ring }
 outline-nothing = Nothing was measured yet. Draw the outline, or type in its planes.
 outline-file = At { $path }: { $fault }
@@ -56,7 +60,11 @@ outline-file-empty = No outline is in this file.
 outline-wants-corner = A corner is wanted here: to the right, then away from the street, as [40, 28].
 outline-wants-two-sides = Two are wanted here: the left sloping edge, then the right one.
 outline-open = { $ring } is open: it ends at { $at }, not where it began. Repeat the first corner at its end.
-outline-too-few-corners = { $ring } has { $corners } corners. A roof needs three at least.
+outline-too-few-corners =
+    { $corners ->
+        [one] { $ring } has { $corners } corner. A roof needs three at least.
+       *[other] { $ring } has { $corners } corners. A roof needs three at least.
+    }
 outline-edge-no-length = Side { $edge } of { $ring } has no length: two corners in a row are at { $at }. Take one away.
 outline-same-corner = Corners { $edge } and { $other } of { $ring } are both at { $at }. Part the roof there, or move one.
 outline-spike = Side { $edge } of { $ring } runs back on the side before it, at { $at }. Take the corner away.

@@ -25,6 +25,22 @@ wrong-nothing-said = Todavía no se dijo nada
 wrong-outcome-ahead = Lo que resultó no puede estar en el futuro
 wrong-work-ahead = Un trabajo hecho no puede estar en el futuro
 
+# --- the worksheet of an offer: the name of the field stands in front.
+wrong-in-field = En “{ $field }”: { $problem }
+wrong-no-such-field = La hoja de cálculo no tiene un campo con este nombre: { $name }
+wrong-years = Escriba años enteros del 1 al 100, como 5 o 5-8
+wrong-months = Escriba meses enteros del 1 al 1200, como 12 o 12-24
+wrong-sheets = Escriba un número entero de paneles del 0 al 999, como 2 o 2-4
+wrong-nails = Escriba un número entero del 4 al 12
+wrong-stated = Escriba un número entero del 0 al 999
+wrong-amount-counted = Escriba un número mayor que cero, como 3 o 2-4
+wrong-length-counted = Escriba pies, más que cero, como 42 o 40-42; también sirve una longitud con su unidad, como 12 ft 6 in
+wrong-area-counted = Escriba un número mayor que cero, como 900
+wrong-attic-first = Escriba primero el área del ático, o deje vacío todo lo de sus respiraderos
+wrong-per-cent = Escriba una parte del 0 al 100, como 50
+wrong-below-nothing = Una longitud no puede ser menor que cero
+wrong-choice = Elija una de las que se ofrecen
+
 # --- the book
 book-none = No hay ningún libro en { $folder }. No se tocó nada. Elija la carpeta que contiene book.toml y book.db, o haga un libro nuevo.
 book-not-empty = { $folder } ya contiene algo. No se sobrescribió nada. Elija una carpeta vacía o una nueva.
@@ -129,6 +145,7 @@ record-profile = código vigente
 record-policy = reglas de la empresa
 record-price-list = lista de precios
 record-sketch = techo medido
+record-worksheet = hoja de cálculo de una oferta
 record-offer = oferta
 record-joining = unión de dos lugares
 record-erasure = borrado

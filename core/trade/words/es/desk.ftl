@@ -110,4 +110,6 @@ desk-structure-none = { $count ->
     [one] En esta dirección hay una construcción.
    *[other] En esta dirección hay { $count } construcciones.
  } Elija una por su número.
+desk-worksheet-set = Escriba NOMBRE=VALOR, como repair-lasts=5-8.
+desk-worksheet-none = La última visita a esta propiedad no miró ninguna construcción.
 desk-prices-none = El libro todavía no tiene lista de precios. Agregue una: "ladderbook prices ARCHIVO".

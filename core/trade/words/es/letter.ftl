@@ -235,7 +235,7 @@ letter-takes-amount = Hace falta
 letter-takes-order = Se pide
 letter-takes-why = { $reason } ({ $source })
 letter-takes-gaps = No se contó, y por eso no está en esta lista: { $items }.
-letter-comes-down = Lo que se quita: { $squares } cuadros, { $layers } de cubierta, que se llevan en { $loads }: { $pounds } libras, { $yards } yardas cúbicas.
+letter-comes-down = Lo que se quita: { $squares }, { $layers } de cubierta, que se llevan en { $loads }: { $pounds }, { $yards }.
 letter-layers = de { $least } a { $most } capas
 letter-layers-exact = { $most ->
     [one] una capa
@@ -259,6 +259,8 @@ letter-over-years = Con los años:
 letter-includes-material = Todo lo que está en la lista “{ $heading }”.
 letter-includes-need = { $item }: { $order }
 letter-patching = { $remedy }, { $part }: { $says }
+letter-put-right-only-by = Solo una de las opciones arregla esto: { $parts }. Es esta: { $course }.
+letter-put-right-by-none = Nada de lo que se ofrece aquí arregla esto: { $parts }.
 letter-price = { $price }.
 letter-price-against = { $price }, contra nuestro consejo.
 letter-price-until = { $price }, hasta el { $date }.

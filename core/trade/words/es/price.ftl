@@ -24,6 +24,18 @@ unit-ton = toneladas
     .one = tonelada
 unit-load = cargas
     .one = carga
+unit-roof-square = cuadros
+    .one = cuadro
+unit-layer = capas
+    .one = capa
+unit-pound = libras
+    .one = libra
+unit-cubic-yard = yardas cúbicas
+    .one = yarda cúbica
+unit-year = años
+    .one = año
+unit-time = veces
+    .one = vez
 
 # --- en qué se compra: cuántos, y .many para el encabezado de una columna
 pack-bundle =
@@ -121,7 +133,11 @@ task-set-vent = Colocar los respiraderos
 task-set-up = Preparar, proteger y limpiar
 
 # --- por qué tanto
-need-shingles = Colocadas pieza por pieza sobre este techo: { $field } para las vertientes, { $cut } más para arranque y tapas. El { $waste } % de lo que cubren termina en el suelo.
+need-shingles =
+    { $cut ->
+        [0] Colocadas pieza por pieza sobre este techo: { $field } para las vertientes. El { $waste } % de lo que cubren termina en el suelo.
+       *[other] Colocadas pieza por pieza sobre este techo: { $field } para las vertientes, { $cut } más para arranque y tapas. El { $waste } % de lo que cubren termina en el suelo.
+    }
 need-starter = A lo largo de los aleros, y de los bordes inclinados donde así se elige.
 need-cap = A lo largo de cada limatesa y cumbrera.
 need-underlayment = Una capa sobre el tablero donde no hay barrera contra hielo; cada hilera cubre { $lap } de la de abajo.
@@ -144,7 +160,7 @@ need-boot-size-not-measured = Una por cada tubo; no se midió su tamaño.
 need-cricket = Detrás de una chimenea de { $width } de ancho: un techo pequeño de { $height } de alto que reparte el agua.
 need-vents = Debe quedar abierto { $share } del espacio ventilado: { $area } pulgadas cuadradas más, a { $each } por cada respiradero.
 need-vents-renewed = Los que hay se cambian uno por uno.
-need-nails = { $nails } en cada teja, dos en cada tapa; unas { $pounds } libras.
+need-nails = { $nails } en cada teja, dos en cada tapa; en peso, cerca de { $pounds }.
 need-deck-sheets = Una previsión: el tablero se juzga cuando queda descubierto.
 need-stated = Como lo indica el techador.
 
@@ -157,6 +173,7 @@ gap-vent-product = No se dio el área abierta de un respiradero.
 takeoff-slope-at = la vertiente { $letter } con { $pitch }
 takeoff-error-nothing-laid = No se cubre ninguna vertiente, así que no hay nada que contar. Elija primero las vertientes.
 takeoff-error-other-plan = Las vertientes elegidas no son las de este plano. Elíjalas otra vez en el plano como está ahora.
+takeoff-error-not-on-plan = Estas vertientes se deben cubrir, y el plano todavía no las muestra: { $slopes }. Mídalas, para que el plano las muestre.
 takeoff-error-no-shingle = Aquí solo se cuentan tejas de asfalto. Esto es: { $covering }.
 takeoff-error-too-low = Las tejas de asfalto no pueden ir por debajo de 2:12. Deje fuera { $slopes }, y cúbralo como techo plano.
 takeoff-error-bad-supply = Un rollo o tramo debe ser más largo y ancho que su traslape, y un paquete debe contener algo. Corrija esto en la lista de precios: { $item }.
@@ -168,7 +185,7 @@ tear-off-error-weight = No se sabe cuánto pesa esta cubierta: { $covering }. Di
 tear-off-error-trailer = Un remolque debe cargar y contener más que nada, y los escombros deben pesar algo.
 binding-weight = por el peso
 binding-volume = por el volumen
-tear-off-says = { $squares } cuadros con { $layers } capas: { $pounds } libras, { $yards } yardas cúbicas, { $loads } cargas, limitadas { $by }
+tear-off-says = { $squares } con { $layers }: { $pounds }, { $yards }, { $loads }, con el límite { $by }
 load-now = La vertiente { $letter } carga { $slope } libras por pie cuadrado sobre la pendiente, { $plan } a nivel.
 load-with-another = Con otra capa la vertiente { $letter } cargaría { $plan } libras por pie cuadrado a nivel.
 load-excepted = Esto no requiere otra revisión de la estructura.
@@ -193,8 +210,9 @@ offer-minimum = El precio se sube hasta nuestro cobro mínimo de { $amount } ant
 offer-minimum-in-part = El extremo bajo del precio es nuestro cobro mínimo de { $amount } antes de impuestos.
 offer-tax = Se incluye un impuesto sobre ventas de { $rate }, { $on }.
 offer-nevertheless = No lo aconsejamos. Se ofrece porque: { $because }
-offer-yearly = En una vida usual de { $years } años cuesta { $cost } al año, con un interés de { $rate } ({ $source }).
-offer-patching = Volver a parchar esto, cada vez por { $once }, haría falta { $times } veces en { $years } años: { $sum } en total, que hoy valen { $now } con un interés de { $rate }.
+offer-yearly = En una vida usual de { $years } cuesta { $cost } al año, con un interés de { $rate } ({ $source }).
+offer-yearly-here = Aquí debería durar { $years }, según lo juzgamos: son { $cost } al año, con un interés de { $rate }.
+offer-patching = Volver a parchar esto, cada vez por { $once }, haría falta { $times } en { $years }: { $sum } en total, que hoy valen { $now } con un interés de { $rate }.
 offer-unsolved = Esto no arregla: { $part }.
 offer-unsolved-by = Esto no arregla: { $part }. Eso viene con: { $course }.
 
@@ -203,7 +221,12 @@ left-out-not-ours = No es parte de nuestro trabajo: { $part }.
 left-out-not-seen = No se vio, y por eso no se incluye: { $part }.
 left-out-slopes = Vertientes que quedan como están: { $letters }.
 left-out-vent-area = No se calculó si el ático tiene bastantes respiraderos.
-left-out-more-sheets = Cada panel para el tablero después de { $included } cuesta { $each } más antes de impuestos.
+left-out-more-sheets =
+    { $included ->
+        [0] Cada panel para el tablero cuesta { $each } más antes de impuestos.
+        [one] Cada panel para el tablero después del primero cuesta { $each } más antes de impuestos.
+       *[other] Cada panel para el tablero después de { $included } cuesta { $each } más antes de impuestos.
+    }
 
 unpriced-material = Aún sin precio: la lista de precios no tiene fila para este material: { $item }.
 unpriced-other-pack = Aún sin precio: el paquete de la lista de precios no es el que se colocó: { $item }.
@@ -219,6 +242,17 @@ unpriced-no-sheet-price = Aún sin precio: la lista de precios no tiene precio p
 unpriced-no-takeoff = Aún sin precio: primero hay que medir el techo.
 unpriced-no-tear-off = Aún sin precio: primero hay que calcular lo que se quita.
 unpriced-gap = Aún sin precio: { $item }. { $why }
+
+# --- lo mismo en una carta, para el dueño
+still-to-come-item = Falta el precio de esto: { $item }.
+still-to-come-work = Falta el precio de este trabajo: { $work }.
+still-to-come-measure = Falta el precio de este trabajo: { $work } ({ $part }). Todavía hay que medir cuánto es.
+still-to-come-part = Todavía hay que acordar qué se hace aquí, y con eso el precio: { $part }.
+still-to-come-what = Todavía hay que acordar qué se hace exactamente, y con eso el precio.
+still-to-come-disposal = Falta el precio de llevarse la cubierta vieja.
+still-to-come-sheet = Falta el precio de los paneles nuevos para el tablero.
+still-to-come-covering = Falta el precio de la cubierta nueva: para eso hay que medir el techo.
+still-to-come-tear-off = Falta el precio de quitar la cubierta vieja.
 
 offer-error-forbidden = Esto no se puede ofrecer: { $course }. { $reasons }
 offer-error-no-reason = No aconsejamos esto: { $course }. Para ofrecerlo de todos modos, escriba por qué.

@@ -29,9 +29,13 @@ ladder-move-out = { $degrees }°: muy parada, puede caer hacia atrás. Aleje la 
 
 # --- what is wrong with an outline
 outline-rim = el contorno
+    .start = El contorno
 outline-hole = el hueco { $hole }
+    .start = El hueco { $hole }
 outline-rim-of = el contorno del cuerpo { $body }
+    .start = El contorno del cuerpo { $body }
 outline-hole-of = el hueco { $hole } del cuerpo { $body }
+    .start = El hueco { $hole } del cuerpo { $body }
 outline-edge-of = lado { $edge } de { $ring }
 outline-nothing = Todavía no se midió nada. Dibuje el contorno, o escriba sus vertientes.
 outline-file = En { $path }: { $fault }
@@ -56,7 +60,11 @@ outline-file-empty = En este archivo no hay ningún contorno.
 outline-wants-corner = Aquí va una esquina: hacia la derecha y luego desde la calle hacia el fondo, como [40, 28].
 outline-wants-two-sides = Aquí van dos: el borde inclinado de la izquierda y luego el de la derecha.
 outline-open = { $ring } está abierto: termina en { $at } y no donde empezó. Repita la primera esquina al final.
-outline-too-few-corners = { $ring } tiene { $corners } esquinas. Un techo necesita al menos tres.
+outline-too-few-corners =
+    { $corners ->
+        [one] { $ring } tiene { $corners } esquina. Un techo necesita al menos tres.
+       *[other] { $ring } tiene { $corners } esquinas. Un techo necesita al menos tres.
+    }
 outline-edge-no-length = El lado { $edge } de { $ring } no mide nada: dos esquinas seguidas están en { $at }. Quite una.
 outline-same-corner = Las esquinas { $edge } y { $other } de { $ring } están las dos en { $at }. Separe el techo ahí, o mueva una.
 outline-spike = El lado { $edge } de { $ring } regresa sobre el lado anterior, en { $at }. Quite esa esquina.

@@ -20,9 +20,9 @@ impl Page<'_> {
         forms
     }
 
-    fn field(&self, form: &FormOf, name: &'static str, label: &str, kind: FieldKind) -> Field {
+    fn field(&self, form: &FormOf, name: &str, label: &str, kind: FieldKind) -> Field {
         Field {
-            name,
+            name: name.to_owned(),
             label: self.context.text(label),
             value: half_typed(self.context, form, name).unwrap_or_default(),
             kind,

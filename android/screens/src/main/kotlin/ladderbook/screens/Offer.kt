@@ -25,6 +25,7 @@ fun Offer(state: OfferState, shell: Shell) = Page(
     state.trouble?.let { Against(it) }
     state.courses.forEach { Course(it) }
     state.nevertheless.forEach { FoldedForm(shell, it) }
+    state.worksheet?.let { FoldedForm(shell, it) }
     SectionHeading(state.takesTitle)
     Rows(shell, state.takes)
     if (state.weighs.isNotEmpty()) {
