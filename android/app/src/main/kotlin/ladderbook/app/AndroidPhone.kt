@@ -1,5 +1,6 @@
 package ladderbook.app
 
+import android.Manifest.permission.ACCESS_COARSE_LOCATION
 import android.Manifest.permission.ACCESS_FINE_LOCATION
 import android.Manifest.permission.CAMERA
 import android.Manifest.permission.RECORD_AUDIO
@@ -15,36 +16,36 @@ import ladderbook.core.phoneWords
 import ladderbook.screens.Phone
 import java.io.File
 import java.time.LocalDate
-import java.time.ZoneId
-import java.time.Instant
 import java.time.format.DateTimeParseException
 
 /** What this phone does around the screens. The activity comes and goes; without one, what needs a dialog waits for the next tap. */
 class AndroidPhone(private val app: LadderbookApp) : Phone {
     var activity: MainActivity? = null
-    val camera = RoofCamera(app)
+    val camera = RoofCamera(eyeOf(app), app.cacheDir)
 
     private val voice = Voice(app)
     private val ear = Ear(app)
     private val words get() = phoneWords(app.language)
 
     override fun now(): Moment {
-        val now = Instant.now()
-        return Moment(now.toEpochMilli(), ZoneId.systemDefault().rules.getOffset(now).totalSeconds)
+        val now = app.clock.instant()
+        return Moment(now.toEpochMilli(), app.clock.zone.rules.getOffset(now).totalSeconds)
     }
 
     override fun feel(notice: String, tag: String) = voice.tell(notice, tag)
 
-    override fun takePicture(taken: () -> Unit) = ask(CAMERA, words.whyCamera) { allowed ->
-        if (allowed) camera.open(taken) else {
+    override fun takePicture(shutter: String, taken: () -> Unit) = ask(words.whyCamera, CAMERA) { allowed ->
+        if (allowed) camera.open(shutter, taken) else {
             camera.refused()
             taken()
         }
     }
 
-    override fun allowPosition(answered: () -> Unit) = ask(ACCESS_FINE_LOCATION, words.whyPosition) { answered() }
+    /** Where he stands exactly; newer phones take that question only together with the one for about where. */
+    override fun allowPosition(answered: () -> Unit) =
+        ask(words.whyPosition, ACCESS_FINE_LOCATION, ACCESS_COARSE_LOCATION) { answered() }
 
-    override fun listen(tag: String, heard: (String?) -> Unit) = ask(RECORD_AUDIO, words.whyMicrophone) { allowed ->
+    override fun listen(tag: String, heard: (String?) -> Unit) = ask(words.whyMicrophone, RECORD_AUDIO) { allowed ->
         if (allowed) ear.listen(tag, heard) else heard(null)
     }
 
@@ -52,7 +53,7 @@ class AndroidPhone(private val app: LadderbookApp) : Phone {
         val day = try {
             LocalDate.parse(now)
         } catch (_: DateTimeParseException) {
-            LocalDate.now()
+            LocalDate.now(app.clock)
         }
         val dialog = DatePickerDialog(
             activity ?: return,
@@ -78,7 +79,7 @@ class AndroidPhone(private val app: LadderbookApp) : Phone {
 
     private fun kindOf(file: String) = if (file.endsWith(".pdf")) "application/pdf" else "image/*"
 
-    private fun ask(permission: String, why: String, answered: (Boolean) -> Unit) {
-        activity?.permissions?.ask(permission, why, words, answered)
+    private fun ask(why: String, vararg permissions: String, answered: (Boolean) -> Unit) {
+        activity?.permissions?.ask(permissions.toList(), why, words, answered)
     }
 }

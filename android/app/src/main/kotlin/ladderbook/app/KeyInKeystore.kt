@@ -12,6 +12,7 @@ import ladderbook.core.PortTrouble
 import java.io.File
 import java.io.IOException
 import java.security.GeneralSecurityException
+import java.security.ProviderException
 import javax.crypto.Cipher
 import javax.crypto.KeyGenerator
 import javax.crypto.SecretKey
@@ -56,6 +57,9 @@ class KeyInKeystore(context: Context) : KeyStore {
     private fun <T> told(work: () -> T): T = try {
         work()
     } catch (error: GeneralSecurityException) {
+        throw PortTrouble.Failed(error.toString())
+    } catch (error: ProviderException) {
+        // What a phone's key store throws where its hardware fails it.
         throw PortTrouble.Failed(error.toString())
     } catch (error: IOException) {
         throw PortTrouble.Failed(error.toString())

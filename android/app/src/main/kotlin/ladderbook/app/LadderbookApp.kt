@@ -6,11 +6,15 @@ import ladderbook.core.Book
 import ladderbook.core.Language
 import ladderbook.core.Ports
 import java.io.File
+import java.time.Clock
 import java.util.Locale
 import java.util.concurrent.Executors
 
 /** The process: one book, opened once, on the one thread that calls the core. */
-class LadderbookApp : Application() {
+open class LadderbookApp : Application() {
+    /** The phone's clock, with the zone that it is in now. */
+    open val clock: Clock get() = Clock.systemDefaultZone()
+
     val worker = Executors.newSingleThreadExecutor().asCoroutineDispatcher()
     val phone by lazy { AndroidPhone(this) }
 

@@ -1,8 +1,10 @@
 package ladderbook.app
 
+import android.graphics.Color
 import android.os.Bundle
 import android.view.KeyEvent
 import androidx.activity.ComponentActivity
+import androidx.activity.SystemBarStyle
 import androidx.activity.compose.BackHandler
 import androidx.activity.compose.setContent
 import androidx.activity.enableEdgeToEdge
@@ -20,6 +22,7 @@ import androidx.compose.foundation.layout.safeDrawingPadding
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.LaunchedEffect
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.semantics.clearAndSetSemantics
 import androidx.compose.ui.text.font.Font
 import androidx.compose.ui.text.font.FontFamily
 import androidx.compose.ui.text.font.FontWeight
@@ -48,20 +51,27 @@ class MainActivity : ComponentActivity() {
         enableEdgeToEdge()
         setContent {
             val dusk = keeping.shell?.dusk == true
+            LaunchedEffect(dusk) { enableEdgeToEdge(bars(dusk), bars(dusk)) }
             Theme(dusk, ATKINSON) {
                 Box(Modifier.fillMaxSize().background(LocalColours.current.paper).safeDrawingPadding().imePadding()) { Window() }
             }
         }
     }
 
+    /** What the phone draws over the edges goes by the screens' day and dusk, not by the phone's. */
+    private fun bars(dusk: Boolean) =
+        if (dusk) SystemBarStyle.dark(Color.TRANSPARENT) else SystemBarStyle.light(Color.TRANSPARENT, Color.TRANSPARENT)
+
     @Composable
     private fun Window() {
         val shell = keeping.shell ?: return Opening()
         val dark = isSystemInDarkTheme()
         LaunchedEffect(dark) { shell.dusk = dark }
-        BackHandler { if (app.phone.camera.isOpen) app.phone.camera.close() else if (!shell.back()) moveTaskToBack(true) }
-        Screens(shell)
-        if (app.phone.camera.isOpen) Viewfinder(app.phone.camera, shell)
+        val camera = app.phone.camera
+        BackHandler { if (camera.open != null) camera.close() else if (!shell.back()) moveTaskToBack(true) }
+        // What lies under the viewfinder keeps its place, and is not read out.
+        Box(if (camera.open == null) Modifier else Modifier.clearAndSetSemantics {}) { Screens(shell) }
+        camera.open?.let { shutter -> Viewfinder(camera, shutter, shell.words?.leave.orEmpty()) }
     }
 
     /** While the book is opened, and where it does not open. */
@@ -90,22 +100,19 @@ class MainActivity : ComponentActivity() {
 
     /** The volume key is the shutter wherever there is one; elsewhere it stays what it is. */
     override fun onKeyDown(key: Int, event: KeyEvent): Boolean {
-        val shell = keeping.shell
-        val shutter = shell?.shutter()
-        val volume = key == KeyEvent.KEYCODE_VOLUME_UP || key == KeyEvent.KEYCODE_VOLUME_DOWN
-        if (!volume || shutter == null) return super.onKeyDown(key, event)
-        if (event.repeatCount == 0) press { shell.shoot(shutter) }
+        val press = onVolume(key) ?: return super.onKeyDown(key, event)
+        if (event.repeatCount == 0) press()
         return true
     }
 
-    /** First it opens the viewfinder, then it takes the picture. */
-    private fun press(open: () -> Unit) {
-        val camera = app.phone.camera
-        if (camera.isOpen) camera.take() else open()
-    }
+    override fun onKeyUp(key: Int, event: KeyEvent): Boolean = onVolume(key) != null || super.onKeyUp(key, event)
 
-    override fun onKeyUp(key: Int, event: KeyEvent): Boolean {
-        val volume = key == KeyEvent.KEYCODE_VOLUME_UP || key == KeyEvent.KEYCODE_VOLUME_DOWN
-        return if (volume && keeping.shell?.shutter() != null) true else super.onKeyUp(key, event)
+    /** First it opens the viewfinder, then it takes the picture. */
+    private fun onVolume(key: Int): (() -> Unit)? {
+        if (key != KeyEvent.KEYCODE_VOLUME_UP && key != KeyEvent.KEYCODE_VOLUME_DOWN) return null
+        val camera = app.phone.camera
+        if (camera.open != null) return camera::take
+        val shell = keeping.shell ?: return null
+        return shell.shutter()?.let { shutter -> { shell.shoot(shutter) } }
     }
 }

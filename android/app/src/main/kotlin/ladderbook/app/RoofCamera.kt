@@ -1,36 +1,34 @@
 package ladderbook.app
 
-import android.content.Context
-import androidx.camera.core.ImageCapture
-import androidx.camera.core.ImageCaptureException
 import androidx.compose.runtime.getValue
 import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.setValue
-import androidx.core.content.ContextCompat
 import ladderbook.core.Camera
 import ladderbook.core.PortTrouble
 import java.io.File
 
 /** The camera in the window of the screens, so that no other program stands between the thumb and the roof. */
-class RoofCamera(private val context: Context) : Camera {
-    var isOpen by mutableStateOf(false)
+class RoofCamera(val eye: Eye, private val folder: File) : Camera {
+    /** What the shutter says while the viewfinder is open; nothing while it is closed. */
+    var open by mutableStateOf<String?>(null)
         private set
-    val capture = ImageCapture.Builder().setCaptureMode(ImageCapture.CAPTURE_MODE_MINIMIZE_LATENCY).build()
 
     @Volatile private var file: File? = null
     @Volatile private var trouble: PortTrouble? = null
     private var taken: () -> Unit = {}
+    private var busy = false
 
-    /** Shows the viewfinder; `taken` is called with every picture. */
-    fun open(taken: () -> Unit) {
+    /** Shows the viewfinder; `taken` is called once there is a picture, or none could be taken. */
+    fun open(shutter: String, taken: () -> Unit) {
         this.taken = taken
         file = null
         trouble = null
-        isOpen = true
+        busy = false
+        open = shutter
     }
 
     fun close() {
-        isOpen = false
+        open = null
     }
 
     fun refused() {
@@ -38,21 +36,17 @@ class RoofCamera(private val context: Context) : Camera {
         trouble = PortTrouble.NotAllowed()
     }
 
+    /** One picture for one press, however often the key is pressed while it is taken. */
     fun take() {
-        val into = File.createTempFile("taken", ".jpg", context.cacheDir)
-        val options = ImageCapture.OutputFileOptions.Builder(into).build()
-        capture.takePicture(options, ContextCompat.getMainExecutor(context), object : ImageCapture.OnImageSavedCallback {
-            override fun onImageSaved(saved: ImageCapture.OutputFileResults) = end(into, null)
-
-            override fun onError(error: ImageCaptureException) = end(null, PortTrouble.Failed(error.toString()))
-
-            private fun end(file: File?, trouble: PortTrouble?) {
-                this@RoofCamera.file = file
-                this@RoofCamera.trouble = trouble
-                close()
-                taken()
-            }
-        })
+        if (busy || open == null) return
+        busy = true
+        val into = File.createTempFile("taken", ".jpg", folder)
+        eye.take(into) { wrong ->
+            file = into.takeIf { wrong == null }
+            trouble = wrong?.let { PortTrouble.Failed(it) }
+            close()
+            taken()
+        }
     }
 
     override fun picture(): String? {

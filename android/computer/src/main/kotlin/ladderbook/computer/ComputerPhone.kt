@@ -40,7 +40,7 @@ class ComputerPhone(private val key: File, private val today: LocalDate) : Phone
         felt += notice
     }
 
-    override fun takePicture(taken: () -> Unit) {
+    override fun takePicture(shutter: String, taken: () -> Unit) {
         this.taken = before?.let { seen -> File.createTempFile("taken", ".jpg").apply { writeBytes(seen) } }
         taken()
     }

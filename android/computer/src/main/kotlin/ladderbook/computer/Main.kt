@@ -14,14 +14,19 @@ import java.io.File
 import java.util.concurrent.Executors
 import kotlin.system.exitProcess
 
-/** A phone on the desk: `FOLDER --window` opens a window on the demo's book, `FOLDER --pictures DIR` draws every screen into DIR. */
+/**
+ * A phone on the desk: `FOLDER --window` opens a window on the demo's book, `FOLDER --pictures DIR` draws every screen into DIR,
+ * `FOLDER --bench PROGRAM` times every screen, beside the program that shows it in the core alone.
+ */
 fun main(asked: Array<String>) {
-    val demo = DemoBook(File(asked[0]))
-    if (asked.getOrNull(1) == "--pictures") {
-        demo.open().use { pictures(demo, it, File(asked[2])) }
-        exitProcess(0)
+    val folder = File(asked[0])
+    val demo = DemoBook(folder)
+    when (asked.getOrNull(1)) {
+        "--pictures" -> demo.open().use { pictures(demo, it, File(asked[2])) }
+        "--bench" -> bench(demo, folder, File(asked[2]))
+        else -> window(demo)
     }
-    window(demo)
+    exitProcess(0)
 }
 
 private fun window(demo: DemoBook) {
@@ -34,5 +39,4 @@ private fun window(demo: DemoBook) {
         }
     }
     worker.close()
-    exitProcess(0)
 }

@@ -16,7 +16,7 @@ class BrokenTest {
             goToAMark(hand)
             val broke = hand.say("phone-broke")
             hand.type(hand.say("say-words"), "break on purpose")
-            waitUntil(timeoutMillis = 5_000) { hand.sees(broke) }
+            waitUntil(timeoutMillis = PATIENCE) { hand.sees(broke) }
             hand.type(hand.say("say-words"), "Lifted")
             hand.tapFirst(hand.say("rung-failing"))
             assertFalse(hand.sees(broke))

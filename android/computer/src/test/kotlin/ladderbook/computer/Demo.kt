@@ -15,10 +15,14 @@ object Program {
         return said
     }
 
-    /** A demo's folder, up to the call that the main story turns on. */
-    fun demoAtCall(): File = Files.createTempDirectory("ladderbook").toFile().also {
-        says("demo", "--no-serve", "--at-call", "--out", it.path)
+    private val demo: File by lazy {
+        newFolder().also { says("demo", "--no-serve", "--at-call", "--out", it.path) }
     }
+
+    /** A demo's folder of one's own, up to the call that the main story turns on. */
+    fun demoAtCall(): File = newFolder().also { demo.copyRecursively(it) }
+
+    private fun newFolder(): File = Files.createTempDirectory("ladderbook").toFile()
 
     /** What it says of the book in a demo's folder. */
     fun of(folder: File, vararg asked: String): String = says(

@@ -14,6 +14,7 @@ import kotlin.test.Test
 import kotlin.test.assertContains
 import kotlin.test.assertEquals
 import kotlin.test.assertTrue
+import kotlin.time.Duration.Companion.milliseconds
 
 /** The main story on the phone, from the call to the letter, by taps alone; then the desk is asked what it makes of the same book. */
 @OptIn(ExperimentalTestApi::class)
@@ -42,7 +43,7 @@ class MainStoryTest {
 
     private fun visit(demo: DemoBook, book: Book): Verdict {
         var verdict = Verdict(emptyList(), emptySet())
-        runComposeUiTest {
+        runComposeUiTest(testTimeout = PATIENCE.milliseconds) {
             val shell = demo.shell(book, CoroutineScope(Dispatchers.Unconfined), Dispatchers.Unconfined)
             shell.begin()
             setContent { Theme(shell.dusk, ATKINSON) { Screens(shell) } }
@@ -62,7 +63,7 @@ class MainStoryTest {
             verdict = readVerdict(hand, shell)
             hand.tapFirst(say("verdict-letter"))
             hand.tap(say("letter-write-english"))
-            waitUntil(timeoutMillis = 60_000) { shell.work == null && hand.sees(say("letter-open")) }
+            waitUntil(timeoutMillis = PATIENCE) { shell.work == null && hand.sees(say("letter-open")) }
             hand.tap(say("letter-open"))
             assertTrue(File(demo.phone.opened.single()).readBytes().decodeToString(0, 5) == "%PDF-")
             assertContains(demo.phone.felt, say("saved-letter"))

@@ -9,6 +9,10 @@ import ladderbook.screens.Screens
 import ladderbook.screens.Shell
 import ladderbook.screens.Theme
 import java.io.File
+import kotlin.time.Duration.Companion.milliseconds
+
+/** A busy computer is no fault of the screens: how long a test waits, in milliseconds, before it takes something for stuck. */
+const val PATIENCE = 1_800_000L
 
 /** What was half typed when the process ended. */
 const val HALF_TYPED = "The lower course lifts, and under it"
@@ -16,7 +20,7 @@ const val HALF_TYPED = "The lower course lifts, and under it"
 /** Shows the screens of a demo's book, come by these addresses, to a hand. */
 @OptIn(ExperimentalTestApi::class)
 fun onPhone(demo: DemoBook, came: List<String> = emptyList(), then: ComposeUiTest.(Hand, Shell) -> Unit) = demo.open().use { book ->
-    runComposeUiTest {
+    runComposeUiTest(testTimeout = PATIENCE.milliseconds) {
         val shell = demo.shell(book, CoroutineScope(Dispatchers.Unconfined), Dispatchers.Unconfined, came)
         shell.begin()
         setContent { Theme(shell.dusk, ATKINSON) { Screens(shell) } }

@@ -11,8 +11,8 @@ interface Phone {
     /** A save is felt and heard, in the language of the tag. */
     fun feel(notice: String, tag: String)
 
-    /** Takes a picture; calls back once the camera's file is there for the core to fetch, or it was refused. */
-    fun takePicture(taken: () -> Unit)
+    /** Takes a picture, by a shutter of that name; calls back once the camera's file is there for the core to fetch, or it was refused. */
+    fun takePicture(shutter: String, taken: () -> Unit)
 
     /** Asks, if need be, whether the position may be used; calls back either way. */
     fun allowPosition(answered: () -> Unit)

@@ -109,7 +109,7 @@ class Shell(
     }
 
     /** Takes a picture onto what the shutter names. */
-    fun shoot(shutter: Shutter) = phone.takePicture {
+    fun shoot(shutter: Shutter) = phone.takePicture(shutter.label) {
         call {
             val shot = book.shoot(shutter.onto, phone.now()) ?: return@call null
             onScreen { say(shot.notice) }
