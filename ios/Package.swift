@@ -1,0 +1,33 @@
+// swift-tools-version: 6.0
+import PackageDescription
+
+// Generated/ is filled from ../bindings: by linux/test for the tests, by ./xcframework for an iPhone.
+#if os(Linux)
+let ffi = Target.systemLibrary(name: "LadderbookCoreFFI", path: "Generated/LadderbookCoreFFI")
+let swiftUI: [Target.Dependency] = ["SwiftUI"]
+let checked: [Target] = [
+    .target(name: "SwiftUI", path: "linux/SwiftUI"),
+    .target(name: "Hand", dependencies: ["Screens", "SwiftUI"], path: "linux/Hand"),
+    .executableTarget(name: "OnAMark", dependencies: ["Hand"], path: "linux/OnAMark"),
+    .testTarget(name: "Tests", dependencies: ["Hand", "OnAMark"], path: "Tests"),
+]
+#else
+let ffi = Target.binaryTarget(name: "LadderbookCoreFFI", path: "Generated/LadderbookCoreFFI.xcframework")
+let swiftUI: [Target.Dependency] = []
+let checked: [Target] = []
+#endif
+
+let package = Package(
+    name: "Ladderbook",
+    platforms: [.iOS("17.2")],
+    products: [.library(name: "Screens", targets: ["Screens"])],
+    targets: [
+        ffi,
+        .target(
+            name: "LadderbookCore", dependencies: ["LadderbookCoreFFI"], path: "Generated/LadderbookCore",
+            linkerSettings: [.linkedLibrary("ladderbook_core", .when(platforms: [.linux]))]),
+        .target(name: "Shell", dependencies: ["LadderbookCore"], path: "Shell"),
+        .target(name: "Screens", dependencies: ["Shell"] + swiftUI, path: "Screens"),
+    ] + checked,
+    swiftLanguageModes: [.v6]
+)

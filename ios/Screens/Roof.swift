@@ -1,0 +1,57 @@
+import LadderbookCore
+import Shell
+import SwiftUI
+
+/// The plan, and measuring it.
+struct Roof: View {
+    let state: RoofState
+    let shell: Shell
+
+    var body: some View {
+        Page(shell: shell, hand: [InHand(shell, state.back), InHand(shell, state.leak, main: true)]) {
+            Title(state.under, state.title)
+        } content: {
+            if state.structures.count > 1 {
+                Choices(shell: shell, buttons: state.structures)
+                Rule(.line)
+            }
+            if let none = state.none { Say(none).padding(.edge) }
+            if let plan = state.plan { Plan(plan: plan) }
+            Rows(shell: shell, rows: state.numbers)
+            if !state.planes.isEmpty {
+                SectionHeading(state.planesTitle)
+                Rows(shell: shell, rows: state.planes)
+                SectionHeading(state.linesTitle)
+                Rows(shell: shell, rows: state.lines)
+            }
+            if !state.edges.isEmpty {
+                SectionHeading(state.edgesTitle)
+                Each(state.edges) { Edge(edge: $0, shell: shell) }
+            }
+            SectionHeading(state.measureTitle)
+            Each(state.forms) { FoldedForm(shell: shell, form: $0) }
+            if !state.files.isEmpty {
+                SectionHeading(state.filesTitle)
+                Each(state.files) { file in
+                    Key(file.label) { shell.sharePlan(state.structure, file.file) }.padding(.horizontal, 12).padding(.vertical, 5)
+                }
+            }
+        }
+    }
+}
+
+private struct Edge: View {
+    let edge: EdgeRow
+    let shell: Shell
+    @Environment(\.sizes) private var sizes
+
+    var body: some View {
+        VStack(alignment: .leading, spacing: 0) {
+            Say(edge.name, size: sizes.word, bold: true).padding(EdgeInsets(top: .gap, leading: .edge, bottom: 0, trailing: .edge))
+            Choices(shell: shell, buttons: edge.is)
+            FoldedForm(shell: shell, form: edge.form)
+            Rule(.thin)
+        }
+        .accessibilityElement(children: .contain)
+    }
+}
