@@ -80,14 +80,15 @@ public final class Shell {
     public func draft(_ text: String, into field: Field, of form: Form) {
         drafts.put(Drafts.Draft(form: form, field: field.name, text: text))
         guard waiting == nil else { return }
-        waiting = Task {
-            try? await Task.sleep(for: beat)
-            keepDrafts()
+        waiting = Task { [weak self] in
+            guard (try? await Task.sleep(for: beat)) != nil else { return }
+            self?.keepDrafts()
         }
     }
 
     /// Keeps what is half typed now: before a call, and when the phone takes the screen away.
     public func keepDrafts() {
+        waiting?.cancel()
         waiting = nil
         let (all, now) = (drafts.takeAll(), phone.now())
         guard !all.isEmpty else { return }

@@ -26,8 +26,9 @@ import Testing
     @Test func readingsOfTheSlopeStandBesideEachOther() async throws {
         let demo = try DemoBook.whole()
         let phone = ComputerPhone(demo)
-        let roof = try #require(Tour(demo.open(phone.ports, now: phone.now()), now: phone.now(), language: "en").places()["roof"])
-        let hand = try await Hand(demo, came: [roof])
+        let book = try demo.open(phone.ports, now: phone.now())
+        let roof = try #require(Tour(book, now: phone.now(), language: "en").places()["roof"])
+        let hand = try await Hand(phone, came: [roof], language: "en") { book }
         let (lay, label) = try (hand.say("phone-lay"), hand.say("roof-readings"))
         try await hand.unfoldAll()
         for readings in ["26.6", "26.6, 26.6"] {

@@ -1,7 +1,10 @@
 import LadderbookCore
 
-/// What a state of the core says to a person, wherever in it.
-func sentences(of value: Any) -> [String] {
+/// Forms that stand open without a heading of their own: what is over them says what they are for.
+private let standOpen: Set = ["search", "same", "ask", "caption"]
+
+/// What a state of the core says to a person, wherever in it; of a member, by its name.
+func sentences(of value: Any, as name: String? = nil) -> [String] {
     switch value {
     case let text as String: text.isEmpty ? [] : [text]
     case let field as Field: [field.label] + sentences(in: field)
@@ -10,7 +13,8 @@ func sentences(of value: Any) -> [String] {
     case let shutter as Shutter: [shutter.label]
     case let drawn as Drawn: [drawn.says]
     case let spot as SpotRow: sentences(of: spot.sound) + sentences(of: spot.mark) + [spot.name, spot.lookAgain ?? spot.says]
-    default: members(of: value).flatMap { sentences(of: $0.value) }
+    case let form as Form where standOpen.contains(name ?? ""): form.fields.flatMap { sentences(of: $0) } + [form.submit]
+    default: members(of: value).flatMap { sentences(of: $0.value, as: $0.label) }
     }
 }
 

@@ -16,11 +16,16 @@ public final class Hand {
     public let look: Look
 
     /// A hand on the book of a demo, that came by these addresses.
-    public init(_ demo: DemoBook, came: [String] = [], language: String = "en") async throws {
-        say = try Say(language)
+    public convenience init(_ demo: DemoBook, came: [String] = []) async throws {
         let phone = ComputerPhone(demo)
         let (ports, now) = (phone.ports, phone.now())
-        let keeping = Keeping(language: .english, phone: phone, came: came) { try demo.open(ports, now: now) }
+        try await self.init(phone, came: came, language: "en") { try demo.open(ports, now: now) }
+    }
+
+    /// A hand on a phone with a book, that came by these addresses and reads this language: `en`, `es`.
+    public init(_ phone: ComputerPhone, came: [String], language: String, book: @escaping @Sendable () throws -> Book) async throws {
+        say = try Say(language)
+        let keeping = Keeping(language: .english, phone: phone, came: came, book: book)
         await keeping.open()
         guard let shell = keeping.shell else { throw NotThere(what: "the book did not open: \(keeping.trouble ?? "")") }
         self.phone = phone

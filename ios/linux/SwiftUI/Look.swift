@@ -88,7 +88,7 @@ public final class Look {
         environment.window = size
         environment.wordScale = scale
         memory.begin()
-        let nodes = Place(path: "", environment: environment, memory: memory).look(at: root())
+        let nodes = Place(path: Way(), environment: environment, memory: memory).look(at: root())
         memory.end()
         return nodes
     }
@@ -109,13 +109,15 @@ public final class Look {
 /// What views remember between two looks, by where they are.
 @MainActor
 final class Memory {
-    private var kept: [String: Any] = [:]
-    private var met: Set<String> = []
+    private var kept: [Way: Any] = [:]
+    private var met: Set<Way> = []
     private var after: [@MainActor () -> Void] = []
     var ids: Set<AnyHashable> = []
     var announced: [String] = []
     var scrolledTo: AnyHashable?
     var escape: (@MainActor () -> Void)?
+    /// The kinds of views that have no property to fill.
+    var plain: [ObjectIdentifier: Bool] = [:]
 
     func begin() {
         met = []
@@ -127,11 +129,11 @@ final class Memory {
         kept = kept.filter { met.contains($0.key) }
         let all = after
         after = []
-        AccessibilityNotification.heard = { self.announced.append($0) }
+        AccessibilityNotification.heard = { [weak self] in self?.announced.append($0) }
         for one in all { one() }
     }
 
-    func keep<Value>(_ path: String, _ first: () -> Value) -> Value {
+    func keep<Value>(_ path: Way, _ first: () -> Value) -> Value {
         met.insert(path)
         if let before = kept[path] as? Value { return before }
         let new = first()
@@ -142,22 +144,49 @@ final class Memory {
     func later(_ work: @escaping @MainActor () -> Void) { after.append(work) }
 }
 
+/// The way to a view from the root, as one number: what is kept is found by it.
+struct Way: Hashable {
+    private let number: UInt64
+
+    init() { number = 14_695_981_039_346_656_037 }
+
+    private init(number: UInt64) { self.number = number }
+
+    func inside<Step: Hashable>(_ step: Step) -> Way {
+        var hasher = Hasher()
+        hasher.combine(number)
+        hasher.combine(step)
+        return Way(number: UInt64(bitPattern: Int64(hasher.finalize())))
+    }
+}
+
 /// Where a view is met.
 @MainActor
 struct Place {
-    let path: String
+    let path: Way
     var environment: EnvironmentValues
     let memory: Memory
 
-    func inside(_ name: String) -> Place { Place(path: path + "/" + name, environment: environment, memory: memory) }
+    func inside<Step: Hashable>(_ step: Step) -> Place { Place(path: path.inside(step), environment: environment, memory: memory) }
 
     func look<Content: View>(at view: Content) -> [Node] {
         if let primitive = view as? any Primitive { return primitive.look(from: self) }
-        let here = inside("\(Content.self)")
-        for (index, child) in Mirror(reflecting: view).children.enumerated() {
-            (child.value as? any DynamicProperty)?.connect(at: here.inside("\(index)"))
-        }
+        let here = inside(ObjectIdentifier(Content.self))
+        connect(view, at: here)
         return here.look(at: view.body)
+    }
+
+    /// Fills the properties of a view.
+    private func connect<Content: View>(_ view: Content, at here: Place) {
+        let kind = ObjectIdentifier(Content.self)
+        guard memory.plain[kind] != true else { return }
+        var isPlain = true
+        for (index, child) in Mirror(reflecting: view).children.enumerated() {
+            guard let property = child.value as? any Connected else { continue }
+            property.join(here.inside(index))
+            isPlain = false
+        }
+        memory.plain[kind] = isPlain
     }
 }
 
@@ -172,7 +201,7 @@ struct Changed<Content: View>: Primitive {
 extension View {
     /// The same with other nodes.
     func nodes(_ change: @escaping @MainActor ([Node], Place) -> [Node]) -> some View {
-        Changed(content: self) { place in change(place.look(at: self), place) }
+        Changed(content: self) { place in change(place.inside("of").look(at: self), place) }
     }
 
     /// The same with something done to each of its nodes.

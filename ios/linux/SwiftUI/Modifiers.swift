@@ -85,7 +85,7 @@ extension View {
     public func id<ID: Hashable>(_ id: ID) -> some View {
         Changed(content: self) { place in
             place.memory.ids.insert(AnyHashable(id))
-            return place.inside("#\(id)").look(at: self)
+            return place.inside(id).look(at: self)
         }
     }
 

@@ -1,11 +1,6 @@
 public protocol DynamicProperty {
 }
 
-extension DynamicProperty {
-    @MainActor
-    func connect(at place: Place) { (self as? any Connected)?.join(place) }
-}
-
 /// A property that is filled when its view is met.
 protocol Connected {
     @MainActor func join(_ place: Place)

@@ -56,7 +56,7 @@ public struct TupleView<T>: Primitive {
 
     func look(from place: Place) -> [Node] {
         Mirror(reflecting: value).children.enumerated().flatMap { index, child in
-            (child.value as? any View).map { place.inside("\(index)").look(at: $0) } ?? []
+            (child.value as? any View).map { place.inside(index).look(at: $0) } ?? []
         }
     }
 }
@@ -100,6 +100,6 @@ public struct ForEach<Data: RandomAccessCollection, ID: Hashable, Content: View>
     }
 
     func look(from place: Place) -> [Node] {
-        data.flatMap { place.inside("[\($0[keyPath: id])]").look(at: content($0)) }
+        data.flatMap { place.inside($0[keyPath: id]).look(at: content($0)) }
     }
 }
