@@ -15,6 +15,7 @@ struct Offer: View {
             if let trouble = state.trouble { Against(trouble) }
             Each(state.courses) { Course(course: $0) }
             Each(state.nevertheless) { FoldedForm(shell: shell, form: $0) }
+            if let worksheet = state.worksheet { FoldedForm(shell: shell, form: worksheet) }
             SectionHeading(state.takesTitle)
             Rows(shell: shell, rows: state.takes)
             if !state.weighs.isEmpty {

@@ -18,7 +18,7 @@ public struct ViewfinderKeys: View {
     public var body: some View {
         Shares(of: [1, 2], gap: .gap) {
             if let words = shell.words { InHand(label: words.leave, tap: leave).key }
-            if let shutter = shell.shutter { InHand(label: shutter.label, main: true, tall: true, tap: take).key }
+            if let shutter = shell.aimed { InHand(label: shutter.label, main: true, tall: true, tap: take).key }
         }
         .padding(.gap)
         .fixedSize(horizontal: false, vertical: true)

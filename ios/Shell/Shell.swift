@@ -21,6 +21,8 @@ public final class Shell {
     public private(set) var trouble: String?
     /// Long work that goes on.
     public private(set) var work: Working?
+    /// What the viewfinder takes its picture for, while it is open.
+    public private(set) var aimed: Shutter?
     /// Whether all is drawn white on black; as the phone has it, where nobody chose.
     public var dusk: Bool?
 
@@ -102,7 +104,9 @@ public final class Shell {
     /// Takes a picture onto what the shutter names.
     public func shoot(_ shutter: Shutter) {
         Task {
+            aimed = shutter
             await phone.takePicture()
+            aimed = nil
             let (onto, now) = (shutter.onto, phone.now())
             call {
                 guard let shot = try await self.core({ try $0.shoot(onto: onto, now: now) }) else { return nil }
@@ -112,9 +116,6 @@ public final class Shell {
             }
         }
     }
-
-    /// What the shutter of the present screen names: the phone's own buttons press it.
-    public var shutter: Shutter? { shown?.screen.shutter }
 
     /// Where the phone stands, for a field.
     public func standing() async -> Standing {

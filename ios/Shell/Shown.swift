@@ -27,15 +27,3 @@ public enum Standing: Sendable {
     /// It could not be asked; the screen says why.
     case refused
 }
-
-extension Screen {
-    /// What the shutter of a screen names.
-    var shutter: Shutter? {
-        switch self {
-        case .walk(let state): state.shutter
-        case .mark(let state): state.shutter
-        case .tray(let state): state.shutter
-        default: nil
-        }
-    }
-}
