@@ -46,9 +46,11 @@ pub enum Ladder {
     Failed,
     /// Dotted rails without rungs.
     NotSeen,
+    /// Rails alone.
+    Gone,
 }
 
-impl Cross<Ladder> for screens::Ladder {
+impl Cross<Ladder> for trade::ladder::Ladder {
     fn cross(self) -> Ladder {
         match self {
             Self::Sound => Ladder::Sound,
@@ -56,6 +58,7 @@ impl Cross<Ladder> for screens::Ladder {
             Self::Failing => Ladder::Failing,
             Self::Failed => Ladder::Failed,
             Self::NotSeen => Ladder::NotSeen,
+            Self::Gone => Ladder::Gone,
         }
     }
 }

@@ -32,6 +32,9 @@ pub fn doorstep(state: &Doorstep) -> String {
     let mut out = String::new();
     line!(out, "{}", state.address);
     line!(out, "{}", state.under);
+    for danger in &state.dangers {
+        line!(out, "! {danger}");
+    }
     if let Some(asked) = &state.asked {
         heading(&mut out, &asked.title);
         line!(out, "  {}", asked.words);
@@ -45,7 +48,7 @@ pub fn doorstep(state: &Doorstep) -> String {
     }
     if !state.look_again.is_empty() {
         heading(&mut out, &state.look_title);
-        for one in &state.look_again {
+        for one in state.look_again.iter().chain(&state.look_rest) {
             row(&mut out, one);
         }
     }

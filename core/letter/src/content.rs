@@ -1,11 +1,11 @@
 //! The letter as one tree of typed blocks. PDF, page and short text are all drawn from it, so that they say the same.
 
-use crate::ladder::Ladder;
 use crate::plain::Plain;
 use jiff::civil::Date;
 use serde::Serialize;
 use trade::drawing::Drawing;
 use trade::ids::PhotoId;
+use trade::ladder::Ladder;
 use trade::words::Language;
 
 /// A letter.

@@ -8,7 +8,6 @@
 mod compose;
 pub mod content;
 mod html;
-pub mod ladder;
 mod pdf;
 mod picture;
 pub mod plain;

@@ -4,13 +4,13 @@ mod printable;
 mod world;
 
 use crate::content::Content;
-use crate::ladder::{self, Ladder, Stroke};
 use crate::picture::{self, Shrunk};
 use crate::{LetterError, Pictures};
 use printable::Printable;
 use serde::Serialize;
 use std::collections::BTreeMap;
 use trade::ids::PhotoId;
+use trade::ladder::{self, Ladder, Stroke};
 use typst::comemo;
 use typst::diag::SourceDiagnostic;
 use typst::ecow::EcoVec;
@@ -83,19 +83,11 @@ fn shrunk(content: &Content, pictures: &dyn Pictures) -> BTreeMap<PhotoId, Shrun
 }
 
 fn ladders() -> Ladders {
-    let all = [
-        Ladder::Sound,
-        Ladder::Ageing,
-        Ladder::Failing,
-        Ladder::Failed,
-        Ladder::NotSeen,
-        Ladder::Gone,
-    ];
     Ladders {
         width: ladder::WIDTH,
         height: ladder::HEIGHT,
         weight: ladder::WEIGHT,
-        strokes: all.map(|ladder| (ladder, ladder.strokes())).into(),
+        strokes: Ladder::ALL.map(|ladder| (ladder, ladder.strokes())).into(),
     }
 }
 

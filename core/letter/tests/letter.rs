@@ -5,12 +5,12 @@
 mod made_up;
 
 use letter::content::{Asks, Block, Content, Finding, SectionIs};
-use letter::ladder::Ladder;
 use letter::{compose, html, pdf, text};
 use made_up::MadeUp;
 use made_up::photo::{Drawn, Lost};
 use trade::firm::Firm;
 use trade::history::History;
+use trade::ladder::Ladder;
 use trade::mark::Condition;
 use trade::verdict::{Source, Strength};
 use trade::words::Said;

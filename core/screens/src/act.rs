@@ -8,12 +8,12 @@ mod roof;
 mod typed;
 
 use crate::action::Action;
-use crate::form::Typed;
+use crate::form::{About, FormOf, Typed};
 use crate::place::Place;
 use acts::walk::Spot;
 use acts::{ActError, Book, Moment, letter, mark, outcome, tray, undo, visit};
 use trade::catalogue::Catalogue;
-use trade::ids::{StructureId, VisitId};
+use trade::ids::{PropertyId, StructureId, VisitId};
 use trade::words::{Said, Words};
 use trade::work::{Did, Evidence, Work, WorkOn};
 
@@ -52,7 +52,8 @@ pub(crate) fn act(
         Action::Go { to } => Ok(Next::at(to.clone())),
         Action::Submit { form, values } => forms::submit(book, form, &Typed(values), words, moment),
         Action::Draft { form, field, text } => {
-            book.set_draft(&form.draft_key(field), None, text)?;
+            let property = property_of(book, form)?;
+            book.set_draft(&form.draft_key(field), property, text)?;
             Ok(Next::at(Place::start()))
         }
         Action::Join { kept, other } => premises::join(book, *kept, *other, words, moment),
@@ -133,6 +134,16 @@ pub(crate) fn act(
             Ok(Next::saved(Place::Reminders, words, "saved-done"))
         }
     }
+}
+
+/// The property that a form is about, where it is about one.
+fn property_of(book: &Book, form: &FormOf) -> Result<Option<PropertyId>, ActError> {
+    Ok(match form.about() {
+        About::Property(property) => Some(property),
+        About::Visit(visit) => book.property_of(visit)?,
+        About::Structure(structure) => book.property_of(structure)?,
+        About::NoPlace => None,
+    })
 }
 
 fn on_structure(

@@ -5,46 +5,7 @@ use crate::form::FormOf;
 use acts::walk::Spot;
 use serde::{Deserialize, Serialize};
 use trade::ids::{OutcomeId, PhotoId, PropertyId, VisitId};
-use trade::mark::{Condition, Rung};
-
-/// The picture of a condition: a small ladder.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Ladder {
-    /// Three whole rungs.
-    Sound,
-    /// One sagging.
-    Ageing,
-    /// One snapped.
-    Failing,
-    /// Two snapped, one gone.
-    Failed,
-    /// Dotted rails without rungs.
-    NotSeen,
-}
-
-impl From<Rung> for Ladder {
-    fn from(rung: Rung) -> Self {
-        match rung {
-            Rung::Sound => Self::Sound,
-            Rung::Ageing => Self::Ageing,
-            Rung::Failing => Self::Failing,
-            Rung::Failed => Self::Failed,
-        }
-    }
-}
-
-impl From<Option<Rung>> for Ladder {
-    fn from(rung: Option<Rung>) -> Self {
-        rung.map_or(Self::NotSeen, Self::from)
-    }
-}
-
-impl From<Condition> for Ladder {
-    fn from(condition: Condition) -> Self {
-        condition.rung().into()
-    }
-}
+use trade::ladder::Ladder;
 
 /// Something to tap.
 #[derive(Clone, Debug, PartialEq, Serialize)]

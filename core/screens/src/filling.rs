@@ -1,13 +1,8 @@
-//! Filling a form for the screen: what was half typed stands in its fields, else what is known.
+//! Filling a form for the screen: what was half typed stands in its fields, else what is known. Every form of a screen is made here.
 
-use crate::block::{Field, FieldKind, Form};
+use crate::block::{Choice, Field, FieldKind, Form};
 use crate::form::FormOf;
 use crate::screens::Context;
-
-/// What was half typed into a field, where something was.
-pub(crate) fn half_typed(context: &Context<'_>, form: &FormOf, field: &str) -> Option<String> {
-    context.book.draft(&form.draft_key(field)).ok().flatten()
-}
 
 /// A form whose fields show what was half typed, else what is known.
 pub(crate) struct Filling<'a> {
@@ -25,6 +20,7 @@ impl<'a> Filling<'a> {
         }
     }
 
+    /// A field in which something is known.
     pub(crate) fn field(self, name: &str, label: &str, known: &str, kind: FieldKind) -> Self {
         let label = self.context.text(label);
         self.labelled(name, label, known, kind)
@@ -38,7 +34,7 @@ impl<'a> Filling<'a> {
         known: &str,
         kind: FieldKind,
     ) -> Self {
-        let half_typed = half_typed(self.context, &self.form, name);
+        let half_typed = self.half_typed(name);
         self.fields.push(Field {
             name: name.to_owned(),
             label,
@@ -48,6 +44,21 @@ impl<'a> Filling<'a> {
         self
     }
 
+    /// A field in which nothing is known.
+    pub(crate) fn blank(self, name: &str, label: &str, kind: FieldKind) -> Self {
+        self.field(name, label, "", kind)
+    }
+
+    /// A small whole number that is known.
+    pub(crate) fn number(self, name: &str, label: &str, known: u8) -> Self {
+        self.field(name, label, &known.to_string(), FieldKind::Line)
+    }
+
+    /// A choice of which none is known.
+    pub(crate) fn one_of(self, name: &str, label: &str, choices: Vec<Choice>) -> Self {
+        self.blank(name, label, FieldKind::OneOf { choices })
+    }
+
     pub(crate) fn done(self, title: String, submit: &str) -> Form {
         Form {
             form: self.form,
@@ -55,5 +66,10 @@ impl<'a> Filling<'a> {
             fields: self.fields,
             submit: self.context.text(submit),
         }
+    }
+
+    fn half_typed(&self, field: &str) -> Option<String> {
+        let key = self.form.draft_key(field);
+        self.context.book.draft(&key).ok().flatten()
     }
 }

@@ -194,7 +194,58 @@ pub enum FormOf {
     Policy,
 }
 
+/// What a form is about: its half-typed words go when that is erased.
+pub(crate) enum About {
+    /// A property.
+    Property(PropertyId),
+    /// A visit to one.
+    Visit(VisitId),
+    /// A structure on one.
+    Structure(StructureId),
+    /// No place of its own.
+    NoPlace,
+}
+
 impl FormOf {
+    pub(crate) fn about(&self) -> About {
+        match self {
+            Self::Find
+            | Self::AddProperty
+            | Self::PriceList
+            | Self::Firm
+            | Self::Profile
+            | Self::Policy => About::NoPlace,
+            Self::Address { property }
+            | Self::AlsoAt { property }
+            | Self::About { property }
+            | Self::Person { property, .. }
+            | Self::Structure { property, .. }
+            | Self::SamePlace { property }
+            | Self::Erase { property }
+            | Self::OpenVisit { property }
+            | Self::Outcome { property }
+            | Self::Remind { property } => About::Property(*property),
+            Self::Temperature { visit }
+            | Self::Say { visit, .. }
+            | Self::Measure { visit, .. }
+            | Self::Layers { visit, .. }
+            | Self::Work { visit, .. }
+            | Self::AddPart { visit, .. }
+            | Self::Caption { visit, .. }
+            | Self::Correct { visit, .. }
+            | Self::Nevertheless { visit, .. }
+            | Self::Worksheet { visit, .. } => About::Visit(*visit),
+            Self::RoofBox { structure }
+            | Self::RoofSides { structure }
+            | Self::RoofFile { structure }
+            | Self::RoofPlane { structure }
+            | Self::Edge { structure, .. }
+            | Self::PlacePart { structure }
+            | Self::SlopePitch { structure }
+            | Self::Stain { structure } => About::Structure(*structure),
+        }
+    }
+
     /// The key under which half-typed words of one of its fields are kept.
     pub(crate) fn draft_key(&self, field: &str) -> String {
         let form = serde_json::to_string(self).unwrap_or_default();

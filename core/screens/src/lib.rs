@@ -23,14 +23,14 @@ mod writing;
 pub use act::Next;
 pub use action::Action;
 pub use acts::measure::PlanFile;
-pub use block::{Button, Choice, Field, FieldKind, Form, Ladder, Onto, Picture, Row, Shutter};
+pub use block::{Button, Choice, Field, FieldKind, Form, Onto, Picture, Row, Shutter};
 pub use form::FormOf;
 pub use place::{Place, PlaceError, Shows};
 pub use screens::{Screens, Trouble};
 pub use show::{
     Screen,
     arrive::Arrive,
-    doorstep::{Asked, Doorstep, LOOK_FIRST, Then},
+    doorstep::{Asked, Doorstep, Then},
     leak::{Leak, Suspect},
     letter::{Letter, Sent},
     mark::{DefectRow, Mark, QuestionRow},

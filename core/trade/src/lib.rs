@@ -20,6 +20,7 @@ pub mod drawing;
 pub mod firm;
 pub mod history;
 pub mod ids;
+pub mod ladder;
 pub mod laid;
 pub mod leak;
 pub mod letter;

@@ -2,16 +2,13 @@
 
 use super::{Frame, block, layout};
 use maud::{Markup, html};
-use screens::{Doorstep, LOOK_FIRST};
+use screens::Doorstep;
 
 pub(crate) fn draw(frame: &Frame<'_>, state: &Doorstep) -> Markup {
     let head = html! {
         h1 class="plate" { (state.address) }
         p class="under" { (state.under) }
     };
-    let (first, more) = state
-        .look_again
-        .split_at(state.look_again.len().min(LOOK_FIRST));
     let body = html! {
         @for danger in &state.dangers { p class="danger" { (danger) } }
         @if let Some(asked) = &state.asked {
@@ -32,17 +29,17 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Doorstep) -> Markup {
         }
         @if !state.look_again.is_empty() {
             h2 { (state.look_title) }
-            (block::rows(first))
+            (block::rows(&state.look_again))
             @if let Some(title) = &state.look_more {
                 details class="fold" {
                     summary class="btn" { span class="label" { (title) } }
-                    (block::rows(more))
+                    (block::rows(&state.look_rest))
                 }
             }
         }
         @if !state.lines.is_empty() {
             dl class="lines" {
-                @for line in state.lines.iter().filter(|line| !state.dangers.contains(&line.says)) {
+                @for line in &state.lines {
                     div { dt { (line.title) } dd { (line.says) } }
                 }
             }

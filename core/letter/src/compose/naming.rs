@@ -2,9 +2,9 @@
 
 use super::writer::Writer;
 use crate::content::{PartName, Rated};
-use crate::ladder::Ladder;
 use crate::plain::Plain;
 use trade::ids::{PartId, StructureId};
+use trade::ladder::Ladder;
 use trade::mark::{Condition, Rung};
 use trade::property::{Part, Slope, Structure};
 use trade::words::Said;

@@ -5,10 +5,10 @@ use crate::Pictures;
 use crate::content::{
     Block, Change, Content, Finding, Line, PartLine, PartName, Picture, Rated, ReasonLine, Refused,
 };
-use crate::ladder::{HEIGHT, Ladder, WEIGHT, WIDTH};
 use crate::picture;
 use crate::plain::Plain;
 use maud::{Markup, html as page};
+use trade::ladder::{HEIGHT, Ladder, WEIGHT, WIDTH};
 
 /// One block.
 pub fn draw(content: &Content, block: &Block, pictures: &dyn Pictures) -> Markup {

@@ -1,11 +1,13 @@
 //! Arrive: find the address, or who to see today.
 
+use super::reminders;
 use crate::action::Action;
-use crate::block::{Button, Field, FieldKind, Form, Row};
+use crate::block::{Button, FieldKind, Form, Row};
+use crate::filling::Filling;
 use crate::form::FormOf;
 use crate::place::Place;
 use crate::screens::Context;
-use acts::{ActError, Due, Why, arrive, outcome};
+use acts::{ActError, Why, arrive, outcome};
 use serde::Serialize;
 use trade::words::Said;
 
@@ -73,17 +75,9 @@ pub(crate) fn show(context: &Context<'_>, find: &str) -> Result<Arrive, ActError
 }
 
 fn search(context: &Context<'_>, find: &str) -> Form {
-    Form {
-        form: FormOf::Find,
-        title: String::new(),
-        fields: vec![Field {
-            name: "find".to_owned(),
-            label: context.text("arrive-find"),
-            value: find.to_owned(),
-            kind: here(context),
-        }],
-        submit: context.text("arrive-find-button"),
-    }
+    Filling::new(context, FormOf::Find)
+        .field("find", "arrive-find", find, here(context))
+        .done(String::new(), "arrive-find-button")
 }
 
 /// A line that the phone can fill with where it stands.
@@ -128,32 +122,14 @@ fn why(why: &Why) -> Said {
 }
 
 fn add(context: &Context<'_>, find: &str) -> Form {
-    let fields = [
-        ("line", "address-line", FieldKind::Line),
-        ("town", "address-town", FieldKind::Line),
-        ("region", "address-region", FieldKind::Line),
-        ("postcode", "address-postcode", FieldKind::Line),
-        ("owner", "owner-name", FieldKind::Line),
-        ("phone", "owner-phone", FieldKind::Phone),
-    ];
-    Form {
-        form: FormOf::AddProperty,
-        title: context.text("arrive-add"),
-        fields: fields
-            .into_iter()
-            .map(|(name, label, kind): (&str, &str, FieldKind)| Field {
-                name: name.to_owned(),
-                label: context.text(label),
-                value: if name == "line" {
-                    find.to_owned()
-                } else {
-                    String::new()
-                },
-                kind,
-            })
-            .collect(),
-        submit: context.text("arrive-add-button"),
-    }
+    Filling::new(context, FormOf::AddProperty)
+        .field("line", "address-line", find, FieldKind::Line)
+        .blank("town", "address-town", FieldKind::Line)
+        .blank("region", "address-region", FieldKind::Line)
+        .blank("postcode", "address-postcode", FieldKind::Line)
+        .blank("owner", "owner-name", FieldKind::Line)
+        .blank("phone", "owner-phone", FieldKind::Phone)
+        .done(context.text("arrive-add"), "arrive-add-button")
 }
 
 fn open(context: &Context<'_>) -> Result<Vec<Row>, ActError> {
@@ -178,19 +154,6 @@ fn today(context: &Context<'_>) -> Result<Vec<Row>, ActError> {
     Ok(outcome::due(context.book, context.moment.today)?
         .into_iter()
         .take(12)
-        .map(|Due { reminder, card }| Row {
-            title: card.address.line,
-            says: context.say(
-                &Said::new("reminder-line")
-                    .with("because", Said::new(reminder.because.key()))
-                    .with("on", reminder.on),
-            ),
-            ladder: None,
-            action: Some(Action::Go {
-                to: Place::Doorstep {
-                    property: reminder.property,
-                },
-            }),
-        })
+        .map(|due| reminders::row(context, &due))
         .collect())
 }

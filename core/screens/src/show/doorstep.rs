@@ -1,8 +1,8 @@
 //! Doorstep: what one address tells before he climbs.
 
 use crate::action::Action;
-use crate::block::{Button, Choice, Field, FieldKind, Form, Row};
-use crate::filling::half_typed;
+use crate::block::{Button, Choice, FieldKind, Form, Row};
+use crate::filling::Filling;
 use crate::form::{FormOf, value_of};
 use crate::name;
 use crate::place::Place;
@@ -53,14 +53,16 @@ pub struct Doorstep {
     pub asked: Option<Asked>,
     /// What was said then.
     pub then: Option<Then>,
-    /// The lines, in the order they are told.
+    /// The lines, in the order they are told, but for the dangers: those stand at the top already.
     pub lines: Vec<Row>,
     /// The heading over what to look at again.
     pub look_title: String,
-    /// What to look at again.
+    /// What to look at again first.
     pub look_again: Vec<Row>,
-    /// Over those beyond the first [`LOOK_FIRST`], where there are more.
+    /// Over the others, where there are more.
     pub look_more: Option<String>,
+    /// The others.
+    pub look_rest: Vec<Row>,
     /// Opening a visit, where none is open.
     pub open: Option<Form>,
     /// The main act, where a visit is open.
@@ -70,7 +72,7 @@ pub struct Doorstep {
 }
 
 /// How many parts to look at again are shown at once.
-pub const LOOK_FIRST: usize = 6;
+const LOOK_FIRST: usize = 6;
 
 pub(crate) fn show(
     context: &Context<'_>,
@@ -87,6 +89,12 @@ pub(crate) fn show(
         .or(open.map(|visit| &visit.request))
         .map(|request| request.words.as_str())
         .filter(|words| !words.is_empty());
+    let mut look_again: Vec<Row> = tells
+        .look_again
+        .iter()
+        .map(|look| look_row(context, &history, look))
+        .collect();
+    let look_rest = look_again.split_off(look_again.len().min(LOOK_FIRST));
     Ok(Doorstep {
         address: history.property.address.line.clone(),
         under: under(context, &history),
@@ -105,14 +113,12 @@ pub(crate) fn show(
                 ladder: None,
                 action: None,
             })
+            .filter(|line| !history.property.dangers.contains(&line.says))
             .collect(),
         look_title: context.text("doorstep-look-again"),
-        look_again: tells
-            .look_again
-            .iter()
-            .map(|look| look_again(context, &history, look))
-            .collect(),
-        look_more: look_more(context, tells.look_again.len()),
+        look_again,
+        look_more: look_more(context, look_rest.len()),
+        look_rest,
         open: open.is_none().then(|| opening(context, property)),
         main: open.map(|visit| {
             Button::new(
@@ -155,12 +161,12 @@ fn then(context: &Context<'_>, tells: &Tells) -> Option<Then> {
     })
 }
 
-fn look_more(context: &Context<'_>, all: usize) -> Option<String> {
-    let more = i64::try_from(all.checked_sub(LOOK_FIRST)?).ok()?;
+fn look_more(context: &Context<'_>, more: usize) -> Option<String> {
+    let more = i64::try_from(more).ok()?;
     (more > 0).then(|| context.say(&Said::new("doorstep-look-more").with("count", more)))
 }
 
-fn look_again(context: &Context<'_>, history: &History, look: &LookAgain) -> Row {
+fn look_row(context: &Context<'_>, history: &History, look: &LookAgain) -> Row {
     Row {
         title: name::part(context.words, history, look.part),
         says: context.say(&look.says),
@@ -170,71 +176,17 @@ fn look_again(context: &Context<'_>, history: &History, look: &LookAgain) -> Row
 }
 
 fn opening(context: &Context<'_>, property: PropertyId) -> Form {
-    let form = FormOf::OpenVisit { property };
-    let field = |name: &str, label: &str, kind| Field {
-        name: name.to_owned(),
-        label: context.text(label),
-        value: half_typed(context, &form, name).unwrap_or_default(),
-        kind,
-    };
-    Form {
-        title: context.text("doorstep-open"),
-        fields: vec![
-            field("words", "request-words", FieldKind::Words),
-            field(
-                "kind",
-                "request-kind",
-                FieldKind::OneOf {
-                    choices: kinds(context),
-                },
-            ),
-            field(
-                "remedy",
-                "request-remedy",
-                FieldKind::OneOf {
-                    choices: remedies(context),
-                },
-            ),
-            field(
-                "leaking",
-                "request-leaking",
-                FieldKind::OneOf {
-                    choices: answers(context),
-                },
-            ),
-            field("room", "request-room", FieldKind::Line),
-            field(
-                "wet-when",
-                "request-wet-when",
-                FieldKind::OneOf {
-                    choices: wet_when(context),
-                },
-            ),
-            field(
-                "must-last",
-                "request-must-last",
-                FieldKind::OneOf {
-                    choices: answers(context),
-                },
-            ),
-            field(
-                "sale",
-                "request-sale",
-                FieldKind::OneOf {
-                    choices: answers(context),
-                },
-            ),
-            field(
-                "scope",
-                "request-scope",
-                FieldKind::OneOf {
-                    choices: scopes(context),
-                },
-            ),
-        ],
-        submit: context.text("doorstep-open-button"),
-        form,
-    }
+    Filling::new(context, FormOf::OpenVisit { property })
+        .blank("words", "request-words", FieldKind::Words)
+        .one_of("kind", "request-kind", kinds(context))
+        .one_of("remedy", "request-remedy", remedies(context))
+        .one_of("leaking", "request-leaking", answers(context))
+        .blank("room", "request-room", FieldKind::Line)
+        .one_of("wet-when", "request-wet-when", wet_when(context))
+        .one_of("must-last", "request-must-last", answers(context))
+        .one_of("sale", "request-sale", answers(context))
+        .one_of("scope", "request-scope", scopes(context))
+        .done(context.text("doorstep-open"), "doorstep-open-button")
 }
 
 fn nothing(context: &Context<'_>) -> Choice {

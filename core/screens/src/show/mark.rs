@@ -3,7 +3,7 @@
 mod forms;
 
 use crate::action::Action;
-use crate::block::{Button, Form, Ladder, Onto, Picture, Row, Shutter};
+use crate::block::{Button, Form, Onto, Picture, Row, Shutter};
 use crate::name;
 use crate::place::Place;
 use crate::screens::Context;
@@ -13,6 +13,7 @@ use serde::Serialize;
 use trade::answer::Answer;
 use trade::catalogue::{Catalogue, Defect, DefectKey, Effect, Family, Kind, KindKey};
 use trade::history::History;
+use trade::ladder::Ladder;
 use trade::mark::{Condition, DefectSeen, Extent, Mark as Record, NotSeen, Rung, Seen};
 use trade::verdict::Question;
 use trade::visit::Visit;

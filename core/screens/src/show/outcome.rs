@@ -1,7 +1,9 @@
 //! Outcome: what came of the letter, and what to come back to.
 
+use super::reminders;
 use crate::action::Action;
-use crate::block::{Button, Choice, Field, FieldKind, Form, Onto, Picture, Row, Shutter};
+use crate::block::{Button, Choice, FieldKind, Form, Onto, Picture, Row, Shutter};
+use crate::filling::Filling;
 use crate::form::{FormOf, value_of};
 use crate::place::Place;
 use crate::screens::Context;
@@ -136,30 +138,16 @@ fn record(context: &Context<'_>, history: &History) -> Form {
             label: context.say(&Said::new("letter-of").with("on", letter.on)),
         })
         .collect();
-    let field = |name: &str, label: &str, kind| Field {
-        name: name.to_owned(),
-        label: context.text(label),
-        value: String::new(),
-        kind,
+    let form = FormOf::Outcome {
+        property: history.property.id,
     };
-    Form {
-        form: FormOf::Outcome {
-            property: history.property.id,
-        },
-        title: context.text("outcome-record"),
-        fields: vec![
-            field("came", "outcome-came", FieldKind::OneOf { choices: came }),
-            field(
-                "letter",
-                "outcome-letter",
-                FieldKind::OneOf { choices: letters },
-            ),
-            field("on", "outcome-on", FieldKind::Day),
-            field("amount", "outcome-paid", FieldKind::Line),
-            field("words", "say-words", FieldKind::Words),
-        ],
-        submit: context.text("outcome-keep"),
-    }
+    Filling::new(context, form)
+        .one_of("came", "outcome-came", came)
+        .one_of("letter", "outcome-letter", letters)
+        .blank("on", "outcome-on", FieldKind::Day)
+        .blank("amount", "outcome-paid", FieldKind::Line)
+        .blank("words", "say-words", FieldKind::Words)
+        .done(context.text("outcome-record"), "outcome-keep")
 }
 
 fn reminders(context: &Context<'_>, history: &History) -> Vec<(Row, Button)> {
@@ -169,23 +157,12 @@ fn reminders(context: &Context<'_>, history: &History) -> Vec<(Row, Button)> {
         .filter(|reminder| reminder.done.is_none())
         .map(|reminder| {
             let row = Row {
-                title: context.say(
-                    &Said::new("reminder-line")
-                        .with("because", Said::new(reminder.because.key()))
-                        .with("on", reminder.on),
-                ),
+                title: reminders::says(context, reminder),
                 says: reminder.words.clone(),
                 ladder: None,
                 action: None,
             };
-            let done = Button::new(
-                context.text("reminder-done"),
-                Action::ReminderDone {
-                    property: reminder.property,
-                    reminder: reminder.id,
-                },
-            );
-            (row, done)
+            (row, reminders::done(context, reminder))
         })
         .collect()
 }
@@ -198,24 +175,9 @@ fn remind(context: &Context<'_>, property: PropertyId) -> Form {
             label: context.text(because.key()),
         })
         .collect();
-    let field = |name: &str, label: &str, kind| Field {
-        name: name.to_owned(),
-        label: context.text(label),
-        value: String::new(),
-        kind,
-    };
-    Form {
-        form: FormOf::Remind { property },
-        title: context.text("remind-title"),
-        fields: vec![
-            field("on", "remind-on", FieldKind::Day),
-            field(
-                "because",
-                "remind-because",
-                FieldKind::OneOf { choices: because },
-            ),
-            field("words", "say-words", FieldKind::Line),
-        ],
-        submit: context.text("remind-keep"),
-    }
+    Filling::new(context, FormOf::Remind { property })
+        .blank("on", "remind-on", FieldKind::Day)
+        .one_of("because", "remind-because", because)
+        .blank("words", "say-words", FieldKind::Line)
+        .done(context.text("remind-title"), "remind-keep")
 }

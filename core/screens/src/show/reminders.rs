@@ -7,6 +7,7 @@ use crate::screens::Context;
 use acts::{ActError, Due, outcome};
 use jiff::civil::Date;
 use serde::Serialize;
+use trade::outcome::Reminder;
 use trade::words::Said;
 
 /// The state of Reminders.
@@ -31,30 +32,7 @@ pub(crate) fn show(context: &Context<'_>) -> Result<Reminders, ActError> {
         none: due.is_empty().then(|| context.text("reminders-none")),
         rows: due
             .into_iter()
-            .map(|Due { reminder, card }| {
-                let row = Row {
-                    title: card.address.line,
-                    says: context.say(
-                        &Said::new("reminder-line")
-                            .with("because", Said::new(reminder.because.key()))
-                            .with("on", reminder.on),
-                    ),
-                    ladder: None,
-                    action: Some(Action::Go {
-                        to: Place::Doorstep {
-                            property: reminder.property,
-                        },
-                    }),
-                };
-                let done = Button::new(
-                    context.text("reminder-done"),
-                    Action::ReminderDone {
-                        property: reminder.property,
-                        reminder: reminder.id,
-                    },
-                );
-                (row, done)
-            })
+            .map(|due| (row(context, &due), done(context, &due.reminder)))
             .collect(),
         calendar: context.text("reminders-calendar"),
         back: Button::new(
@@ -62,4 +40,38 @@ pub(crate) fn show(context: &Context<'_>) -> Result<Reminders, ActError> {
             Action::Go { to: Place::start() },
         ),
     })
+}
+
+/// Whom to come back to, and why and when.
+pub(super) fn row(context: &Context<'_>, due: &Due) -> Row {
+    Row {
+        title: due.card.address.line.clone(),
+        says: says(context, &due.reminder),
+        ladder: None,
+        action: Some(Action::Go {
+            to: Place::Doorstep {
+                property: due.reminder.property,
+            },
+        }),
+    }
+}
+
+/// Why and when.
+pub(super) fn says(context: &Context<'_>, reminder: &Reminder) -> String {
+    context.say(
+        &Said::new("reminder-line")
+            .with("because", Said::new(reminder.because.key()))
+            .with("on", reminder.on),
+    )
+}
+
+/// The button that ends it.
+pub(super) fn done(context: &Context<'_>, reminder: &Reminder) -> Button {
+    Button::new(
+        context.text("reminder-done"),
+        Action::ReminderDone {
+            property: reminder.property,
+            reminder: reminder.id,
+        },
+    )
 }

@@ -1,7 +1,8 @@
 //! Safety: may he climb at all. These stop work; they never replace training, local law or a licensed trade.
 
 use crate::action::Action;
-use crate::block::{Button, Field, FieldKind, Form, Row};
+use crate::block::{Button, FieldKind, Form, Row};
+use crate::filling::Filling;
 use crate::form::FormOf;
 use crate::name;
 use crate::place::Place;
@@ -151,17 +152,14 @@ fn temperature(context: &Context<'_>, visit: &Visit) -> Form {
         .weather
         .celsius
         .map(|celsius| format!("{} F", fahrenheit(celsius)));
-    Form {
-        form: FormOf::Temperature { visit: visit.id },
-        title: context.text("safety-temperature"),
-        fields: vec![Field {
-            name: "degrees".to_owned(),
-            label: context.text("safety-degrees"),
-            value: known.unwrap_or_default(),
-            kind: FieldKind::Line,
-        }],
-        submit: context.text("say-keep"),
-    }
+    Filling::new(context, FormOf::Temperature { visit: visit.id })
+        .field(
+            "degrees",
+            "safety-degrees",
+            &known.unwrap_or_default(),
+            FieldKind::Line,
+        )
+        .done(context.text("safety-temperature"), "say-keep")
 }
 
 fn fahrenheit(celsius: i16) -> String {

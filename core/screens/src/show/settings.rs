@@ -1,7 +1,7 @@
 //! Settings: the firm, the code where it works, its own policy.
 
 use crate::action::Action;
-use crate::block::{Button, Choice, Field, FieldKind, Form};
+use crate::block::{Button, Choice, FieldKind, Form};
 use crate::filling::Filling;
 use crate::form::{FormOf, value_of};
 use crate::place::Place;
@@ -51,15 +51,6 @@ fn price_list(context: &Context<'_>) -> Result<Form, ActError> {
         .done(context.text("settings-price-list"), "settings-keep"))
 }
 
-fn field(context: &Context<'_>, name: &str, value: impl ToString, kind: FieldKind) -> Field {
-    Field {
-        name: name.to_owned(),
-        label: context.text(&format!("settings-{name}")),
-        value: value.to_string(),
-        kind,
-    }
-}
-
 fn firm(context: &Context<'_>) -> Form {
     let firm = &context.going.firm;
     let languages = Language::ALL
@@ -72,32 +63,42 @@ fn firm(context: &Context<'_>) -> Form {
             }),
         })
         .collect();
-    Form {
-        form: FormOf::Firm,
-        title: context.text("settings-firm"),
-        fields: vec![
-            field(context, "name", &firm.name, FieldKind::Line),
-            field(context, "person", &firm.person, FieldKind::Line),
-            field(context, "phone", &firm.phone, FieldKind::Phone),
-            field(context, "email", &firm.email, FieldKind::Line),
-            field(
-                context,
-                "address",
-                firm.address.join("\n"),
-                FieldKind::Words,
-            ),
-            field(context, "licence", &firm.licence, FieldKind::Line),
-            field(
-                context,
-                "language",
-                value_of(&firm.language),
-                FieldKind::OneOf { choices: languages },
-            ),
-            field(context, "contract", &firm.contract, FieldKind::Words),
-            field(context, "notices", &firm.notices, FieldKind::Words),
-        ],
-        submit: context.text("settings-keep"),
-    }
+    Filling::new(context, FormOf::Firm)
+        .field("name", "settings-name", &firm.name, FieldKind::Line)
+        .field("person", "settings-person", &firm.person, FieldKind::Line)
+        .field("phone", "settings-phone", &firm.phone, FieldKind::Phone)
+        .field("email", "settings-email", &firm.email, FieldKind::Line)
+        .field(
+            "address",
+            "settings-address",
+            &firm.address.join("\n"),
+            FieldKind::Words,
+        )
+        .field(
+            "licence",
+            "settings-licence",
+            &firm.licence,
+            FieldKind::Line,
+        )
+        .field(
+            "language",
+            "settings-language",
+            &value_of(&firm.language),
+            FieldKind::OneOf { choices: languages },
+        )
+        .field(
+            "contract",
+            "settings-contract",
+            &firm.contract,
+            FieldKind::Words,
+        )
+        .field(
+            "notices",
+            "settings-notices",
+            &firm.notices,
+            FieldKind::Words,
+        )
+        .done(context.text("settings-firm"), "settings-keep")
 }
 
 fn three(context: &Context<'_>) -> FieldKind {
@@ -146,40 +147,45 @@ fn profile(context: &Context<'_>) -> Form {
         .climate_zone
         .map(|zone| zone.to_string())
         .unwrap_or_default();
-    Form {
-        form: FormOf::Profile,
-        title: context.text("settings-profile"),
-        fields: vec![
-            field(context, "place", &profile.place, FieldKind::Line),
-            field(
-                context,
-                "edition",
-                profile.edition.year(),
-                FieldKind::OneOf { choices: editions },
-            ),
-            field(
-                context,
-                "layers-allowed",
-                layers,
-                FieldKind::OneOf { choices: allowed },
-            ),
-            field(
-                context,
-                "ice-barrier",
-                value_of(&profile.ice_barrier),
-                three(context),
-            ),
-            field(context, "hail", value_of(&profile.hail), three(context)),
-            field(context, "climate-zone", zone, FieldKind::Line),
-            field(
-                context,
-                "amendments",
-                profile.amendments.join("\n"),
-                FieldKind::Words,
-            ),
-        ],
-        submit: context.text("settings-keep"),
-    }
+    Filling::new(context, FormOf::Profile)
+        .field("place", "settings-place", &profile.place, FieldKind::Line)
+        .field(
+            "edition",
+            "settings-edition",
+            &profile.edition.year().to_string(),
+            FieldKind::OneOf { choices: editions },
+        )
+        .field(
+            "layers-allowed",
+            "settings-layers-allowed",
+            &layers,
+            FieldKind::OneOf { choices: allowed },
+        )
+        .field(
+            "ice-barrier",
+            "settings-ice-barrier",
+            &value_of(&profile.ice_barrier),
+            three(context),
+        )
+        .field(
+            "hail",
+            "settings-hail",
+            &value_of(&profile.hail),
+            three(context),
+        )
+        .field(
+            "climate-zone",
+            "settings-climate-zone",
+            &zone,
+            FieldKind::Line,
+        )
+        .field(
+            "amendments",
+            "settings-amendments",
+            &profile.amendments.join("\n"),
+            FieldKind::Words,
+        )
+        .done(context.text("settings-profile"), "settings-keep")
 }
 
 fn policy(context: &Context<'_>) -> Form {
@@ -192,60 +198,44 @@ fn policy(context: &Context<'_>) -> Form {
         })
         .collect();
     let sells = if policy.sells_recover { "yes" } else { "no" };
-    Form {
-        form: FormOf::Policy,
-        title: context.text("settings-policy"),
-        fields: vec![
-            field(context, "patch-limit", policy.patch_limit, FieldKind::Line),
-            field(
-                context,
-                "places-limit",
-                policy.places_limit,
-                FieldKind::Line,
-            ),
-            field(
-                context,
-                "no-repair-layers",
-                policy.no_repair_layers,
-                FieldKind::Line,
-            ),
-            field(
-                context,
-                "sells-recover",
-                sells,
-                FieldKind::OneOf { choices: yes_no },
-            ),
-            field(
-                context,
-                "callback-years",
-                policy.callback_years,
-                FieldKind::Line,
-            ),
-            field(
-                context,
-                "make-safe-weeks",
-                policy.make_safe_weeks,
-                FieldKind::Line,
-            ),
-            field(
-                context,
-                "look-again-years",
-                policy.look_again_years,
-                FieldKind::Line,
-            ),
-            field(
-                context,
-                "look-stands-months",
-                policy.look_stands_months,
-                FieldKind::Line,
-            ),
-            field(
-                context,
-                "installer-answers-years",
-                policy.installer_answers_years,
-                FieldKind::Line,
-            ),
-        ],
-        submit: context.text("settings-keep"),
-    }
+    Filling::new(context, FormOf::Policy)
+        .number("patch-limit", "settings-patch-limit", policy.patch_limit)
+        .number("places-limit", "settings-places-limit", policy.places_limit)
+        .number(
+            "no-repair-layers",
+            "settings-no-repair-layers",
+            policy.no_repair_layers,
+        )
+        .field(
+            "sells-recover",
+            "settings-sells-recover",
+            sells,
+            FieldKind::OneOf { choices: yes_no },
+        )
+        .number(
+            "callback-years",
+            "settings-callback-years",
+            policy.callback_years,
+        )
+        .number(
+            "make-safe-weeks",
+            "settings-make-safe-weeks",
+            policy.make_safe_weeks,
+        )
+        .number(
+            "look-again-years",
+            "settings-look-again-years",
+            policy.look_again_years,
+        )
+        .number(
+            "look-stands-months",
+            "settings-look-stands-months",
+            policy.look_stands_months,
+        )
+        .number(
+            "installer-answers-years",
+            "settings-installer-answers-years",
+            policy.installer_answers_years,
+        )
+        .done(context.text("settings-policy"), "settings-keep")
 }

@@ -1,7 +1,8 @@
 //! Then and now: what became of every part since the last real look.
 
 use crate::action::Action;
-use crate::block::{Button, Choice, Field, FieldKind, Form, Ladder, Picture};
+use crate::block::{Button, Choice, FieldKind, Form, Picture};
+use crate::filling::Filling;
 use crate::form::{FormOf, value_of};
 use crate::name;
 use crate::place::Place;
@@ -10,7 +11,8 @@ use acts::{ActError, judge};
 use serde::Serialize;
 use trade::history::History;
 use trade::ids::{MarkId, VisitId};
-use trade::mark::Rung;
+use trade::ladder::Ladder;
+use trade::mark::{Condition, Rung};
 use trade::thread::{Became, Thread};
 use trade::words::Said;
 
@@ -115,6 +117,19 @@ fn is_first_sound(thread: &Thread) -> bool {
     thread.became == Became::New && thread.rung_now == Some(Rung::Sound)
 }
 
+/// What was taken down shows bare rails, not the dots of what nobody saw.
+fn ladder_now(history: &History, thread: &Thread) -> Ladder {
+    let gone = |mark| {
+        history
+            .mark(mark)
+            .is_some_and(|mark| mark.condition == Condition::Gone)
+    };
+    if thread.now.is_some_and(gone) {
+        return Ladder::Gone;
+    }
+    thread.rung_now.into()
+}
+
 fn changed(
     context: &Context<'_>,
     history: &History,
@@ -127,7 +142,7 @@ fn changed(
         became: context.text(thread.became.key()),
         says: says(context, history, thread),
         then: thread.rung_then.map(Ladder::from),
-        now: thread.rung_now.into(),
+        now: ladder_now(history, thread),
         picture_then: picture(context, history, thread.earlier),
         picture_now: picture(context, history, thread.now),
         correct: thread
@@ -191,12 +206,6 @@ fn picture(context: &Context<'_>, history: &History, mark: Option<MarkId>) -> Op
 }
 
 fn correct(context: &Context<'_>, visit: VisitId, mark: MarkId) -> Form {
-    let field = |name: &str, label: &str, kind| Field {
-        name: name.to_owned(),
-        label: context.text(label),
-        value: String::new(),
-        kind,
-    };
     let rungs = [Choice {
         value: String::new(),
         label: context.text("choice-as-it-is"),
@@ -207,14 +216,9 @@ fn correct(context: &Context<'_>, visit: VisitId, mark: MarkId) -> Form {
         label: context.text(rung.key()),
     }))
     .collect();
-    Form {
-        form: FormOf::Correct { visit, mark },
-        title: context.text("correct-title"),
-        fields: vec![
-            field("rung", "correct-rung", FieldKind::OneOf { choices: rungs }),
-            field("words", "correct-words", FieldKind::Words),
-            field("why", "correct-why", FieldKind::Line),
-        ],
-        submit: context.text("correct-keep"),
-    }
+    Filling::new(context, FormOf::Correct { visit, mark })
+        .one_of("rung", "correct-rung", rungs)
+        .blank("words", "correct-words", FieldKind::Words)
+        .blank("why", "correct-why", FieldKind::Line)
+        .done(context.text("correct-title"), "correct-keep")
 }

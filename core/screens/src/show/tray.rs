@@ -1,7 +1,8 @@
 //! Tray: pictures and words taken first, emptied at the tailgate.
 
 use crate::action::Action;
-use crate::block::{Button, Field, FieldKind, Form, Onto, Picture, Row, Shutter};
+use crate::block::{Button, FieldKind, Form, Onto, Picture, Row, Shutter};
+use crate::filling::Filling;
 use crate::form::FormOf;
 use crate::name;
 use crate::place::Place;
@@ -127,17 +128,11 @@ fn picture(
             alt: context.text("tray-photo"),
         }),
         words: context.say(&Said::new("tray-taken").with("at", context.moment.clock(photo.taken))),
-        caption: Some(Form {
-            title: String::new(),
-            fields: vec![Field {
-                name: "caption".to_owned(),
-                label: context.text("caption-words"),
-                value: photo.caption.clone(),
-                kind: FieldKind::Line,
-            }],
-            submit: context.text("say-keep"),
-            form,
-        }),
+        caption: Some(
+            Filling::new(context, form)
+                .field("caption", "caption-words", &photo.caption, FieldKind::Line)
+                .done(String::new(), "say-keep"),
+        ),
         tie: tie(context, history, spots, |spot| Action::TiePhoto {
             visit: visit.id,
             photo: photo.id,

@@ -1,7 +1,7 @@
 //! Verdict: read in time. What is refused is struck through with its reason; then the look that could change it.
 
 use crate::action::Action;
-use crate::block::{Button, Ladder, Row};
+use crate::block::{Button, Row};
 use crate::name;
 use crate::place::Place;
 use crate::screens::Context;
@@ -9,6 +9,7 @@ use acts::{ActError, judge};
 use serde::Serialize;
 use trade::history::History;
 use trade::ids::{StructureId, VisitId};
+use trade::ladder::Ladder;
 use trade::verdict::{Reason, Refused, Source, Step, Task, Verdict as Judged};
 use trade::words::Said;
 

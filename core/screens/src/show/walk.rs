@@ -1,7 +1,8 @@
 //! Walk: one tall ladder climbed from the bottom up; the present stop lies under the thumb.
 
 use crate::action::Action;
-use crate::block::{Button, Choice, Field, FieldKind, Form, Ladder, Onto, Shutter};
+use crate::block::{Button, Choice, FieldKind, Form, Onto, Shutter};
+use crate::filling::Filling;
 use crate::form::FormOf;
 use crate::name;
 use crate::place::Place;
@@ -12,6 +13,7 @@ use serde::Serialize;
 use trade::catalogue::{Catalogue, StopKey};
 use trade::history::History;
 use trade::ids::{StructureId, VisitId};
+use trade::ladder::Ladder;
 use trade::mark::NotSeen;
 use trade::property::Side;
 use trade::thread::Thread;
@@ -388,29 +390,15 @@ impl Page<'_> {
                 ),
             })
             .collect();
-        let field = |name: &str, label: &str, kind| Field {
-            name: name.to_owned(),
-            label: self.context.text(label),
-            value: String::new(),
-            kind,
+        let form = FormOf::AddPart {
+            visit: self.visit.id,
+            structure: self.structure,
         };
-        Form {
-            form: FormOf::AddPart {
-                visit: self.visit.id,
-                structure: self.structure,
-            },
-            title: self.context.text("walk-add-part"),
-            fields: vec![
-                field("kind", "add-part-kind", FieldKind::OneOf { choices: kinds }),
-                field(
-                    "slope",
-                    "add-part-slope",
-                    FieldKind::OneOf { choices: slopes },
-                ),
-                field("which", "add-part-which", FieldKind::Line),
-            ],
-            submit: self.context.text("add-part-button"),
-        }
+        Filling::new(self.context, form)
+            .one_of("kind", "add-part-kind", kinds)
+            .one_of("slope", "add-part-slope", slopes)
+            .blank("which", "add-part-which", FieldKind::Line)
+            .done(self.context.text("walk-add-part"), "add-part-button")
     }
 
     fn say(&self) -> Form {
@@ -419,23 +407,9 @@ impl Page<'_> {
             spot: None,
             structure: Some(self.structure),
         };
-        Form {
-            title: self.context.text("say-it"),
-            fields: vec![Field {
-                name: "words".to_owned(),
-                label: self.context.text("say-words"),
-                value: self
-                    .context
-                    .book
-                    .draft(&form.draft_key("words"))
-                    .ok()
-                    .flatten()
-                    .unwrap_or_default(),
-                kind: FieldKind::Words,
-            }],
-            submit: self.context.text("say-keep"),
-            form,
-        }
+        Filling::new(self.context, form)
+            .blank("words", "say-words", FieldKind::Words)
+            .done(self.context.text("say-it"), "say-keep")
     }
 
     fn more(&self) -> Vec<Button> {

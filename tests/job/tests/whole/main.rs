@@ -1,6 +1,7 @@
 //! The whole job, as a person does it. One program, so that Typst and SQLCipher are linked once.
 
 mod closed_book;
+mod half_typed;
 mod kill;
 mod likely;
 mod main_story;

@@ -1,14 +1,16 @@
 //! What nobody looked at is never called sound. Common practice, no source: a limit of the look is said, not guessed over.
 
+use acts::walk::Spot;
 use fixtures::dice::Dice;
 use fixtures::play::Player;
 use job::chance;
 use job::hand::Hand;
 use job::scene::{self, Scene, main_story_alone};
-use screens::{Place, Screens};
+use screens::{Action, Place, Screens};
 use std::collections::BTreeMap;
 use trade::history::History;
 use trade::ids::{PartId, PropertyId, VisitId};
+use trade::ladder::Ladder;
 use trade::mark::{Condition, NotSeen};
 use trade::visit::Scope;
 
@@ -31,6 +33,50 @@ fn closing_a_visit_calls_nothing_sound_that_has_no_mark_of_its_own() {
             screens = hand.screens;
         }
     }
+}
+
+/// Rails without rungs: it is known what became of it, so it is not dotted like what nobody saw.
+#[test]
+fn what_was_taken_down_is_shown_as_gone_and_not_as_unseen() {
+    let demo = main_story_alone();
+    let scene = Scene::new();
+    let (book, call) = scene.until_call(&mut Player::new(&demo));
+    let mut hand = Hand::new(Screens::of(book), demo.today);
+    let visit = open(&mut hand, call.property, Scope::WholeRoof);
+    let part = scene::history(hand.screens.book(), call.property).parts[0].id;
+    let spot = Spot::Known { part };
+    hand.act(&Action::SetGone { visit, spot });
+    let walked = Place::Walk {
+        visit,
+        structure: scene::history(hand.screens.book(), call.property).parts[0].structure,
+        stop: None,
+    };
+    let gone = everywhere(&mut hand, walked);
+    assert_eq!(gone, 1);
+    close(&mut hand, visit, NotSeen::OutsideScope);
+    hand.at = Place::ThenAndNow { visit };
+    let changed = hand.then_and_now().changed;
+    assert_eq!(
+        changed.iter().filter(|one| one.now == Ladder::Gone).count(),
+        1
+    );
+}
+
+/// How many parts stand as gone on all stops of a walk.
+fn everywhere(hand: &mut Hand, walk: Place) -> usize {
+    hand.at = walk;
+    let stops = hand.walk().stops;
+    let mut gone = 0;
+    for stop in stops {
+        hand.act(&stop.go);
+        let here = hand.walk().here;
+        gone += here
+            .iter()
+            .flat_map(|here| &here.spots)
+            .filter(|spot| spot.ladder == Ladder::Gone)
+            .count();
+    }
+    gone
 }
 
 fn open(hand: &mut Hand, property: PropertyId, scope: Scope) -> VisitId {

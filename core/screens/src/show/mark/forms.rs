@@ -1,8 +1,8 @@
 //! The forms of Mark: words, measures, layers, work done.
 
 use super::Page;
-use crate::block::{Choice, Field, FieldKind, Form};
-use crate::filling::half_typed;
+use crate::block::{Choice, FieldKind, Form};
+use crate::filling::Filling;
 use crate::form::{FormOf, value_of};
 use serde::Serialize;
 use trade::catalogue::{Catalogue, KindKey, RemedyKey};
@@ -20,34 +20,16 @@ impl Page<'_> {
         forms
     }
 
-    fn field(&self, form: &FormOf, name: &str, label: &str, kind: FieldKind) -> Field {
-        Field {
-            name: name.to_owned(),
-            label: self.context.text(label),
-            value: half_typed(self.context, form, name).unwrap_or_default(),
-            kind,
-        }
-    }
-
     fn words_form(&self) -> Form {
         let form = FormOf::Say {
             visit: self.visit.id,
             spot: Some(self.spot.clone()),
             structure: None,
         };
-        let mut field = self.field(&form, "words", "say-words", FieldKind::Words);
-        if field.value.is_empty() {
-            field.value = self
-                .record
-                .map(|record| record.words.clone())
-                .unwrap_or_default();
-        }
-        Form {
-            title: self.context.text("say-it"),
-            fields: vec![field],
-            submit: self.context.text("say-keep"),
-            form,
-        }
+        let known = self.record.map_or("", |record| record.words.as_str());
+        Filling::new(self.context, form)
+            .field("words", "say-words", known, FieldKind::Words)
+            .done(self.context.text("say-it"), "say-keep")
     }
 
     fn measure_form(&self) -> Form {
@@ -57,21 +39,11 @@ impl Page<'_> {
         };
         let of = self.choices(&MeasureOf::ALL, |of| of.key().to_owned());
         let got = self.choices(&Got::ALL, |got| got.key().to_owned());
-        Form {
-            title: self.context.text("measure-title"),
-            fields: vec![
-                self.field(&form, "of", "measure-of", FieldKind::OneOf { choices: of }),
-                self.field(&form, "length", "measure-length", FieldKind::Line),
-                self.field(
-                    &form,
-                    "got",
-                    "measure-got",
-                    FieldKind::OneOf { choices: got },
-                ),
-            ],
-            submit: self.context.text("measure-keep"),
-            form,
-        }
+        Filling::new(self.context, form)
+            .one_of("of", "measure-of", of)
+            .blank("length", "measure-length", FieldKind::Line)
+            .one_of("got", "measure-got", got)
+            .done(self.context.text("measure-title"), "measure-keep")
     }
 
     fn layers_form(&self) -> Form {
@@ -88,51 +60,17 @@ impl Page<'_> {
                 label: count.to_owned(),
             })
             .collect();
-        Form {
-            title: self.context.text("layers-title"),
-            fields: vec![
-                self.field(
-                    &form,
-                    "count",
-                    "layers-count",
-                    FieldKind::OneOf { choices: counts },
-                ),
-                self.field(
-                    &form,
-                    "covering",
-                    "layers-covering",
-                    FieldKind::OneOf { choices: coverings },
-                ),
-                self.field(
-                    &form,
-                    "learned",
-                    "layers-learned",
-                    FieldKind::OneOf { choices: learned },
-                ),
-                self.field(&form, "colour", "layers-colour", FieldKind::Line),
-                self.field(
-                    &form,
-                    "between",
-                    "layers-between",
-                    FieldKind::OneOf {
-                        choices: self.between(),
-                    },
-                ),
-                self.field(
-                    &form,
-                    "rebuilt",
-                    "layers-rebuilt",
-                    FieldKind::OneOf {
-                        choices: self.no_yes(),
-                    },
-                ),
-                self.field(&form, "where", "layers-where", FieldKind::Line),
-                self.field(&form, "exposure", "layers-exposure", FieldKind::Line),
-                self.field(&form, "butts", "layers-butts", FieldKind::Line),
-            ],
-            submit: self.context.text("layers-keep"),
-            form,
-        }
+        Filling::new(self.context, form)
+            .one_of("count", "layers-count", counts)
+            .one_of("covering", "layers-covering", coverings)
+            .one_of("learned", "layers-learned", learned)
+            .blank("colour", "layers-colour", FieldKind::Line)
+            .one_of("between", "layers-between", self.between())
+            .one_of("rebuilt", "layers-rebuilt", self.no_yes())
+            .blank("where", "layers-where", FieldKind::Line)
+            .blank("exposure", "layers-exposure", FieldKind::Line)
+            .blank("butts", "layers-butts", FieldKind::Line)
+            .done(self.context.text("layers-title"), "layers-keep")
     }
 
     /// What lies under the top layer, where something does.
@@ -172,37 +110,13 @@ impl Page<'_> {
         };
         let by = self.choices(&By::ALL, |by| by.key().to_owned());
         let evidence = self.choices(&Evidence::ALL, |evidence| evidence.key().to_owned());
-        Form {
-            title: self.context.text("work-title"),
-            fields: vec![
-                self.field(
-                    &form,
-                    "did",
-                    "work-did",
-                    FieldKind::OneOf {
-                        choices: self.done(),
-                    },
-                ),
-                self.field(&form, "by", "work-by", FieldKind::OneOf { choices: by }),
-                self.field(&form, "when", "work-when", FieldKind::Day),
-                self.field(
-                    &form,
-                    "exact",
-                    "work-exact",
-                    FieldKind::OneOf {
-                        choices: self.exact(),
-                    },
-                ),
-                self.field(
-                    &form,
-                    "evidence",
-                    "work-evidence",
-                    FieldKind::OneOf { choices: evidence },
-                ),
-            ],
-            submit: self.context.text("work-keep"),
-            form,
-        }
+        Filling::new(self.context, form)
+            .one_of("did", "work-did", self.done())
+            .one_of("by", "work-by", by)
+            .blank("when", "work-when", FieldKind::Day)
+            .one_of("exact", "work-exact", self.exact())
+            .one_of("evidence", "work-evidence", evidence)
+            .done(self.context.text("work-title"), "work-keep")
     }
 
     /// What can have been done to such a part: the remedies of its defects, and what is no remedy.

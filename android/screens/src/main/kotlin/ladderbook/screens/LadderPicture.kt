@@ -29,7 +29,7 @@ private fun rungs(ladder: Ladder): List<Bar> = when (ladder) {
     Ladder.AGEING -> listOf(Bar.WHOLE, Bar.SAGGING, Bar.WHOLE)
     Ladder.FAILING -> listOf(Bar.WHOLE, Bar.SNAPPED, Bar.WHOLE)
     Ladder.FAILED -> listOf(Bar.SNAPPED, Bar.SNAPPED, Bar.GONE)
-    Ladder.NOT_SEEN -> listOf(Bar.GONE, Bar.GONE, Bar.GONE)
+    Ladder.NOT_SEEN, Ladder.GONE -> listOf(Bar.GONE, Bar.GONE, Bar.GONE)
 }
 
 /** A condition as a small ladder. The word always stands beside it, so it is hidden from readers. */

@@ -3,8 +3,8 @@
 //!
 //! Its strokes are worked out here once and drawn by every renderer, so that paper and screen show the same ladder.
 
+use crate::mark::{Condition, Rung};
 use serde::Serialize;
-use trade::mark::{Condition, Rung};
 
 /// What a ladder shows.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -24,6 +24,18 @@ pub enum Ladder {
     Gone,
 }
 
+impl Ladder {
+    /// All of them.
+    pub const ALL: [Self; 6] = [
+        Self::Sound,
+        Self::Ageing,
+        Self::Failing,
+        Self::Failed,
+        Self::NotSeen,
+        Self::Gone,
+    ];
+}
+
 impl From<Rung> for Ladder {
     fn from(rung: Rung) -> Self {
         match rung {
@@ -32,6 +44,12 @@ impl From<Rung> for Ladder {
             Rung::Failing => Self::Failing,
             Rung::Failed => Self::Failed,
         }
+    }
+}
+
+impl From<Option<Rung>> for Ladder {
+    fn from(rung: Option<Rung>) -> Self {
+        rung.map_or(Self::NotSeen, Self::from)
     }
 }
 
@@ -140,16 +158,8 @@ mod tests {
 
     #[test]
     fn no_two_ladders_look_alike() {
-        let all = [
-            Ladder::Sound,
-            Ladder::Ageing,
-            Ladder::Failing,
-            Ladder::Failed,
-            Ladder::NotSeen,
-            Ladder::Gone,
-        ];
-        for (at, one) in all.iter().enumerate() {
-            for other in &all[at + 1..] {
+        for (at, one) in Ladder::ALL.iter().enumerate() {
+            for other in &Ladder::ALL[at + 1..] {
                 assert_ne!(one.strokes(), other.strokes());
             }
         }
@@ -157,13 +167,7 @@ mod tests {
 
     #[test]
     fn every_stroke_lies_within_the_picture() {
-        for ladder in [
-            Ladder::Sound,
-            Ladder::Ageing,
-            Ladder::Failing,
-            Ladder::Failed,
-            Ladder::NotSeen,
-        ] {
+        for ladder in Ladder::ALL {
             for stroke in ladder.strokes() {
                 for [x, y] in [Some(stroke.from), stroke.by, Some(stroke.to)]
                     .into_iter()
