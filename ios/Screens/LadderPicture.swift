@@ -22,7 +22,7 @@ extension Ladder {
         case .ageing: [.whole, .sagging, .whole]
         case .failing: [.whole, .snapped, .whole]
         case .failed: [.snapped, .snapped, .gone]
-        case .notSeen: [.gone, .gone, .gone]
+        case .notSeen, .gone: [.gone, .gone, .gone]
         }
     }
 }

@@ -1,7 +1,7 @@
 //! Doorstep: what one address tells before he climbs.
 
 use crate::block::{Button, Form, Row};
-use crate::cross::{Cross, mirror};
+use crate::cross::mirror;
 
 mirror! {
     /// What is asked now.
