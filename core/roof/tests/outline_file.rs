@@ -5,16 +5,14 @@
 use proptest::prelude::*;
 use roof::error::FileFault;
 use roof::{ShapeError, outline_file, plan_of, read_outline};
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use trade::roof::{LineKind, RoofPlan};
 use trade::sketch::{Drawn, EdgeIs, OutlineOf};
 use trade::units::{Got, Length, Pitch};
 use trade::words::{Language, Words};
 
 fn docs(name: &str) -> PathBuf {
-    PathBuf::from(env!("CARGO_MANIFEST_DIR"))
-        .join("../../docs")
-        .join(name)
+    Path::new("../../docs").join(name)
 }
 
 /// Set `LADDERBOOK_ACCEPT=1` to accept the shape as it is now.

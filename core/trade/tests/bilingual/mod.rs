@@ -23,9 +23,7 @@ pub struct Told {
 pub type File = BTreeMap<String, Told>;
 
 pub fn folder(language: Language) -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR"))
-        .join("words")
-        .join(language.tag())
+    Path::new("words").join(language.tag())
 }
 
 /// The message files of one language, by their names.
