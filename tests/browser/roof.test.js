@@ -88,26 +88,30 @@ test('the offer, put in the letter', async () => {
   await hand.keep(hand.button(say('offer-put')).last(), 'saved-offer');
 });
 
-test('the worksheet: a wrong number stays typed, a right one is priced', async () => {
-  const takes = () => page.locator('.rows').first().innerText();
-  const course = page.locator('section.when').filter({ hasText: say('course-tear-off') });
-  const before = await course.locator('.price').innerText();
+test('the worksheet: what is counted there is priced, what cannot be stays typed', async () => {
+  const course = page.locator('section.when').filter({ hasText: say('remedy-new-drip-edge') });
+  assert.equal(await course.locator('.price').count(), 0);
   const sheet = await hand.unfold(say('worksheet-title'));
-  await sheet.getByLabel(say('worksheet-deck-sheets')).fill('a few');
+  const count = sheet.locator('input[name$="-new-drip-edge"]');
+  const years = sheet.getByLabel(say('worksheet-repair-lasts'));
+  assert.equal(await count.inputValue(), '');
+  await count.fill('40-43');
+  await years.fill('for ever');
   await hand.go(hand.button(say('worksheet-keep'), sheet));
   const trouble = await page.locator('.trouble').innerText();
-  assert.ok(trouble.includes(say('worksheet-deck-sheets')) && trouble.includes(say('wrong-sheets')), trouble);
-  assert.equal(await page.locator('input[name=deck-sheets]').inputValue(), 'a few');
+  assert.ok(trouble.includes(say('worksheet-repair-lasts')) && trouble.includes(say('wrong-years')), trouble);
+  assert.equal(await years.inputValue(), 'for ever');
+  assert.equal(await count.inputValue(), '40-43');
   page.trouble.length = 0; // the browser names the refusal's status
-  await sheet.getByLabel(say('worksheet-deck-sheets')).fill('6-9');
-  await sheet.getByLabel(say('worksheet-attic-area')).fill('1,120');
-  await sheet.getByLabel(say('worksheet-high-vent')).fill('50');
-  await sheet.getByLabel(say('worksheet-low-vent')).fill('26');
+  await years.fill('5-8');
   await lookOver(page, 'offer-worksheet', AT_THE_TAILGATE);
   await hand.keep(hand.button(say('worksheet-keep'), sheet), 'saved-worksheet');
-  assert.notEqual(await course.locator('.price').innerText(), before);
-  assert.match(await takes(), new RegExp(say('item-low-vent')));
-  assert.equal(await page.locator('input[name=deck-sheets]').inputValue(), '6-9');
+  const price = await course.locator('.price').innerText();
+  assert.match(await course.innerText(), /5 to 8 years/);
+  await hand.unfold(say('worksheet-title'));
+  await count.fill('80-86');
+  await hand.keep(hand.button(say('worksheet-keep'), sheet), 'saved-worksheet');
+  assert.notEqual(await course.locator('.price').innerText(), price);
   await lookOver(page, 'offer-priced-again', AT_THE_TAILGATE);
 });
 

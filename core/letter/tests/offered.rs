@@ -352,7 +352,7 @@ fn what_every_other_course_leaves_is_said_once() {
     assert!(!told.contains("This does not put right"), "{told}");
     for wanted in [
         "Only one course puts this right: ",
-        "It is this one: repair.",
+        "It is this one: “This season: repair”.",
         "Nothing that is offered here puts this right: ",
     ] {
         assert_eq!(told.matches(wanted).count(), 1, "{wanted}: {told}");

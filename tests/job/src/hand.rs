@@ -125,7 +125,7 @@ impl Hand {
                         .clone(),
                     (Some((_, text)), _) => (*text).to_owned(),
                 };
-                (field.name.to_owned(), value)
+                (field.name.clone(), value)
             })
             .collect();
         let form = form.form.clone();

@@ -8,7 +8,7 @@ use crate::content::{Block, InShort, Line, Offered, Told};
 use crate::plain::Plain;
 use trade::ids::StructureId;
 use trade::offer::{Offer, PricedCourse, Unsolved};
-use trade::verdict::{Course, Narrowed};
+use trade::verdict::Narrowed;
 use trade::words::Said;
 
 /// Every offer, the courses of each in order of time.
@@ -58,42 +58,45 @@ fn told<'a>(writer: &Writer<'a>, offer: &'a Offer) -> Vec<Block> {
 }
 
 /// What every course of an offer but the one that solves it leaves unsolved, or every one: it is said once, behind them.
-struct Shared<'a>(Vec<&'a Unsolved>);
+struct Shared<'a>(Vec<(&'a Unsolved, Option<&'a PricedCourse>)>);
 
 impl<'a> Shared<'a> {
     fn of(courses: &[&'a PricedCourse]) -> Self {
-        let mut shared: Vec<&Unsolved> = Vec::new();
+        let mut shared = Self(Vec::new());
         for unsolved in courses.iter().flat_map(|course| &course.unsolved) {
-            let leave = courses
-                .iter()
-                .filter(|course| course.unsolved.contains(unsolved));
-            let solving = courses.len() - leave.count();
-            let is_shared = solving == usize::from(unsolved.by.is_some());
-            if courses.len() > 2 && is_shared && !shared.contains(&unsolved) {
-                shared.push(unsolved);
+            let solves = |course: &&&'a PricedCourse| !course.unsolved.contains(unsolved);
+            let solving: Vec<_> = courses.iter().filter(solves).collect();
+            let is_shared = solving.len() == usize::from(unsolved.by.is_some());
+            if courses.len() > 2 && is_shared && !shared.holds(unsolved) {
+                shared
+                    .0
+                    .push((unsolved, solving.first().map(|course| **course)));
             }
         }
-        Self(shared)
+        shared
     }
 
     fn holds(&self, unsolved: &Unsolved) -> bool {
-        self.0.contains(&unsolved)
+        self.0.iter().any(|(held, _)| *held == unsolved)
     }
 
     /// One sentence for each course that puts something right, and one for what none does.
     fn says(&self, writer: &Writer) -> Vec<Plain> {
-        let mut by: Vec<Option<Course>> = self.0.iter().map(|unsolved| unsolved.by).collect();
-        by.sort_unstable();
-        by.dedup();
+        let mut by: Vec<(Option<Plain>, Vec<Said>)> = Vec::new();
+        for (unsolved, solving) in &self.0 {
+            let course = solving.map(|course| heading(writer, course));
+            let part = writer.named_in_offer(unsolved.part);
+            match by.iter_mut().find(|(known, _)| *known == course) {
+                Some((_, parts)) => parts.push(part),
+                None => by.push((course, vec![part])),
+            }
+        }
         by.into_iter()
-            .map(|by| {
-                let alike = self.0.iter().filter(|unsolved| unsolved.by == by);
-                let parts: Vec<Said> = alike
-                    .map(|unsolved| writer.named_in_offer(unsolved.part))
-                    .collect();
-                let says = match by {
-                    Some(course) => Said::new("letter-put-right-only-by")
-                        .with("course", writer.small(&Said::new(course.key()))),
+            .map(|(course, parts)| {
+                let says = match course {
+                    Some(course) => {
+                        Said::new("letter-put-right-only-by").with("course", course.to_string())
+                    }
                     None => Said::new("letter-put-right-by-none"),
                 };
                 writer.say(&says.with("parts", parts))
