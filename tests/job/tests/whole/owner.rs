@@ -71,7 +71,7 @@ fn no_letter_of_the_demo_says_what_is_meant_for_the_roofer() {
     demo.others.clear();
     let (mut book, _) = scene.all_of(&demo);
     let now = |seconds| scene::after_noon(fixtures::TODAY, seconds);
-    offer::set_price_list(&mut book, half_of(&demo.prices).as_bytes(), now(0))
+    offer::set_price_list(&mut book, half_of(demo.prices).as_bytes(), now(0))
         .expect("half a list is a list");
     let (mut letters, mut unpriced) = (0, 0);
     let properties = book.properties().expect("the book is read");
