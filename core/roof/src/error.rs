@@ -189,6 +189,8 @@ pub enum FileFault {
     OneOf,
     /// No outline is in it.
     Nothing,
+    /// Dormers are told, but no outline that they could stand on.
+    NoOutline,
 }
 
 /// What is wanted at a place in a file.
@@ -249,6 +251,7 @@ impl FileFault {
             Self::NoPitch => Said::new("outline-no-pitch"),
             Self::OneOf => Said::new("outline-one-of"),
             Self::Nothing => Said::new("outline-file-empty"),
+            Self::NoOutline => Said::new("outline-no-outline"),
         }
     }
 }
@@ -396,6 +399,12 @@ pub enum ShapeError {
         /// Which way leads back, in degrees to the left of the first side; to the right where negative.
         back: f64,
     },
+    /// A body that stands on the roofs before it has no wall on any of them.
+    #[error("no wall of body {} stands on a roof before it", .0 + 1)]
+    NotOnRoof(usize),
+    /// Nothing is seen of a body that stands on the roofs before it: it lies below their slopes.
+    #[error("nothing of body {} is seen above the roofs before it", .0 + 1)]
+    Buried(usize),
     /// A number typed for a leg or plane is no measure of one.
     #[error("number {0} is no measure")]
     NoMeasure(usize),
@@ -466,6 +475,10 @@ impl ShapeError {
                 .with("length", *length)
                 .with("percent", format!("{:.0}", share * 100.0))
                 .with("way", way(*back)),
+            Self::NotOnRoof(body) => {
+                Said::new("outline-not-on-roof").with("body", (body + 1).to_string())
+            }
+            Self::Buried(body) => Said::new("outline-buried").with("body", (body + 1).to_string()),
             Self::NoMeasure(number) => {
                 Said::new("outline-no-measure").with("number", (number + 1).to_string())
             }

@@ -182,6 +182,7 @@ fn body(footprint: &Footprint, map: &Map, defaults: &Defaults) -> Result<Body, S
         pitch,
         overhang: length("overhang", defaults.overhang)?,
         raised: length("raised", Length::ZERO)?,
+        above_roof: None,
     })
 }
 

@@ -105,14 +105,14 @@ fn check(plan: &RoofPlan, parts: &[Candidate]) -> Result<(), LeakError> {
     Ok(())
 }
 
-/// The plane over a place on plan; where it lies just outside, the one that comes nearest within `within`.
+/// The plane over a place on plan, the lowest where one roof hangs over another; where it lies just outside, the one that comes nearest within `within`.
 fn plane_over(grounds: &[Ground], at: Place, within: f64) -> Option<usize> {
     grounds
         .iter()
-        .map(|ground| ground.outside(at))
+        .map(|ground| (ground.outside(at), ground.height(at)))
         .enumerate()
-        .filter(|(_, outside)| *outside <= within)
-        .min_by(|a, b| a.1.total_cmp(&b.1))
+        .filter(|(_, (outside, _))| *outside <= within)
+        .min_by(|(_, a), (_, b)| a.0.total_cmp(&b.0).then(a.1.total_cmp(&b.1)))
         .map(|(plane, _)| plane)
 }
 
@@ -228,6 +228,9 @@ impl Trace<'_> {
         }
         if way.turns.wall {
             why.push(Why::DownTheWall);
+        }
+        if way.turns.onto_lower {
+            why.push(Why::FromTheRoofAbove);
         }
         why.extend(self.round(part, way));
         why.extend(self.distance(part, entry, way));

@@ -1,6 +1,7 @@
 //! From what was measured of a roof to its planes and lines, and how a covering is laid on them. Pure: it knows no file, clock or chance.
 
 pub mod angles;
+mod dormer;
 pub mod draw;
 pub mod error;
 pub mod export;
@@ -9,6 +10,7 @@ pub mod geojson;
 mod json;
 pub mod laying;
 pub mod leak;
+mod loops;
 mod outline;
 pub mod outline_file;
 mod plan;

@@ -47,6 +47,8 @@ pub(crate) struct Outline {
     pub(crate) from_walls: bool,
     /// How high its lowest eave stands above that of the lowest body.
     pub(crate) raised: Length,
+    /// The outer faces of its walls, ring by ring, where it stands on a roof.
+    pub(crate) walls: Vec<Vec<Grid>>,
 }
 
 /// A body made ready.
@@ -77,10 +79,14 @@ pub(crate) fn ready(number: usize, body: &Body) -> Result<Outline, ShapeError> {
         rings,
         from_walls: body.of == OutlineOf::Walls,
         raised: body.raised,
+        walls: Vec::new(),
     };
     outline.turn();
+    if body.above_roof.is_some() {
+        outline.walls = outline.faces_of_walls(number)?;
+    }
     if outline.from_walls {
-        outline.add_overhangs(number)?;
+        outline.rings = outline.moved(number, |edge| edge.overhang)?;
     }
     Ok(outline)
 }
@@ -162,30 +168,43 @@ impl Outline {
         }
     }
 
-    /// The same corners moved out by the overhangs.
-    fn add_overhangs(&mut self, number: usize) -> Result<(), ShapeError> {
+    /// The outer faces of its walls.
+    fn faces_of_walls(&self, number: usize) -> Result<Vec<Vec<Grid>>, ShapeError> {
+        if self.from_walls {
+            return Ok(corners(&self.rings));
+        }
+        let inward = |edge: &Ready| edge.overhang.scaled(-1.0);
+        Ok(corners(&self.moved(number, inward)?))
+    }
+
+    /// Its rings with each edge moved out.
+    fn moved(
+        &self,
+        number: usize,
+        by: impl Fn(&Ready) -> Length,
+    ) -> Result<Vec<Vec<Ready>>, ShapeError> {
         let within = corners(&self.rings);
-        self.rings = self
+        let rings: Vec<Vec<Ready>> = self
             .rings
             .iter()
-            .map(|ring| overhang::added(ring))
+            .map(|ring| overhang::added(ring, &by))
             .collect();
-        let grown = corners(&self.rings);
-        let turned = self
-            .rings
-            .iter()
-            .zip(&grown)
-            .zip(&within)
-            .any(|((_, grown), within)| {
-                (check::doubled_area(grown) > 0) != (check::doubled_area(within) > 0)
-            });
-        match check::fault(&grown) {
-            None if !turned => Ok(()),
-            fault => Err(self.overhangs_meet(fault, number)),
+        let moved = corners(&rings);
+        let turned = moved.iter().zip(&within).any(|(moved, within)| {
+            (check::doubled_area(moved) > 0) != (check::doubled_area(within) > 0)
+        });
+        match check::fault(&moved) {
+            None if !turned => Ok(rings),
+            fault => Err(self.overhangs_meet(&rings, fault, number)),
         }
     }
 
-    fn overhangs_meet(&self, fault: Option<Fault>, number: usize) -> ShapeError {
+    fn overhangs_meet(
+        &self,
+        rings: &[Vec<Ready>],
+        fault: Option<Fault>,
+        number: usize,
+    ) -> ShapeError {
         let (one, other) = match fault {
             Some(Fault::Crossing(one, other) | Fault::Same(one, other)) => (one, other),
             Some(Fault::NoLength(edge) | Fault::Spike(edge)) => (edge, edge),
@@ -194,13 +213,8 @@ impl Outline {
             }
             None => ((0, 0), (0, 0)),
         };
-        let source = |(ring, edge): check::Edge| self.rings[ring][edge].source;
-        let at = match error(
-            Fault::Crossing(one, other),
-            &self.rings,
-            self.origin,
-            number,
-        ) {
+        let source = |(ring, edge): check::Edge| rings[ring][edge].source;
+        let at = match error(Fault::Crossing(one, other), rings, self.origin, number) {
             ShapeError::Crossing { at, .. } => at,
             _ => At::of(self.origin.0, self.origin.1),
         };

@@ -20,6 +20,7 @@ use trade::units::{Got, Length, Pitch};
     {"required": ["outline"]}, {"required": ["rings"]}, {"required": ["bodies"]}, {"required": ["legs"]}, {"required": ["planes"]}
 ]))]
 #[schemars(extend("dependentRequired" = {"holes": ["outline"], "edges": ["outline"]}))]
+#[schemars(extend("not" = {"required": ["planes", "dormers"]}))]
 pub struct OutlineFile {
     /// Where this schema is, for editors that look it up. It is not read.
     #[serde(rename = "$schema", skip_serializing_if = "Option::is_none")]
@@ -56,6 +57,12 @@ pub struct OutlineFile {
     /// Planes one by one, where no outline was drawn.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub planes: Option<Vec<FilePlane>>,
+    /// What stands on the roofs that were told: each on those before it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub dormers: Option<Vec<FileDormer>>,
+    /// How the lengths were got; as whoever reads the file says where it is left out.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub got: Option<Got>,
 }
 
 /// In what the bare numbers of a file are.
@@ -171,6 +178,31 @@ pub struct FileBody {
     /// How high its eaves stand above those of the lowest body.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub raised: Option<Measure>,
+    /// Where it stands on the roofs of the bodies before it: how high its lowest eave lies above the slope at the lowest place of its walls.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub above_roof: Option<Measure>,
+}
+
+/// A roof that stands on those before it: a dormer, a storey above.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub struct FileDormer {
+    /// Its corners, `[x, y]` each, in order. What of it lies below the slopes is not seen, so it may reach back as far as its roof could.
+    pub outline: Vec<FileCorner>,
+    /// What is told of each side, the first from the first corner to the second.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub edges: Option<Vec<FileSide>>,
+    /// How high its lowest eave lies above the slope at the lowest place of its walls.
+    pub above_roof: Measure,
+    /// The pitch where a side has none of its own; that of the file where it is left out.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub pitch: Option<Pitch>,
+    /// The overhang where a side does not say; that of the file where it is left out.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub overhang: Option<Measure>,
+    /// What the corners stand for; as in the file where it is left out.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub of: Option<OutlineOf>,
 }
 
 /// One side of a taped outline.
@@ -248,6 +280,19 @@ pub fn read(text: &str, pitch: Option<Pitch>, overhang: Length) -> Result<Drawn,
     Ok(drawn)
 }
 
+/// How an outline file says that its lengths were got, where it does; nothing for GeoJSON, which has no place for it.
+///
+/// # Errors
+/// Where it is no outline file: what is wrong and where.
+pub fn got(text: &str) -> Result<Option<Got>, ShapeError> {
+    let value = parse(text)?;
+    let at = At::root(&value);
+    if at.member("type")?.is_some() {
+        return Ok(None);
+    }
+    Ok(parts::file(&at)?.got)
+}
+
 /// That what was drawn can be made a roof, as far as the file can tell.
 fn checked(drawn: &Drawn) -> Result<(), ShapeError> {
     match drawn {
@@ -257,7 +302,13 @@ fn checked(drawn: &Drawn) -> Result<(), ShapeError> {
             .enumerate()
             .try_for_each(|(number, body)| outline::ready(number, body).map(drop)),
         // How a side was got is not in the file; a wrong one is told by the loosest.
-        Drawn::Legs { legs, .. } => survey::close(legs, Got::Paced).map(drop),
+        Drawn::Legs { legs, standing, .. } => {
+            survey::close(legs, Got::Paced)?;
+            standing
+                .iter()
+                .enumerate()
+                .try_for_each(|(number, body)| outline::ready(number + 1, body).map(drop))
+        }
         Drawn::Planes { planes } if planes.is_empty() => Err(nothing()),
         Drawn::Planes { planes } => typed::planes(planes).map(drop),
     }

@@ -1,5 +1,6 @@
 //! From a sketch to the plan of its roof.
 
+use crate::dormer;
 use crate::error::ShapeError;
 use crate::outline;
 use crate::planes::{self, Raised};
@@ -25,17 +26,18 @@ pub fn plan(sketch: &Sketch) -> Result<RoofPlan, ShapeError> {
 /// Where it gives no roof; says where.
 pub fn plan_of(drawn: &Drawn, got: Got, pitch_got: Got) -> Result<RoofPlan, ShapeError> {
     let (raised, length_within) = match drawn {
-        Drawn::Outlines { bodies } => (of_bodies(bodies)?, got.within()),
+        Drawn::Outlines { bodies } => (of_bodies(bodies.iter())?, got.within()),
         Drawn::Legs {
             legs,
             of,
             pitch,
             overhang,
+            standing,
         } => {
             let closed = survey::close(legs, got)?;
             let body = body(legs, &closed, (*of, *pitch, *overhang));
             (
-                of_bodies(&[body])?,
+                of_bodies(std::iter::once(&body).chain(standing))?,
                 got.within().max(closed.misclosure.share),
             )
         }
@@ -51,6 +53,7 @@ pub fn plan_of(drawn: &Drawn, got: Got, pitch_got: Got) -> Result<RoofPlan, Shap
         planes: raised.planes,
         lines: raised.lines,
         outlines: raised.outlines,
+        walls: raised.walls,
     })
 }
 
@@ -74,13 +77,18 @@ fn body(
         pitch,
         overhang,
         raised: Length::ZERO,
+        above_roof: None,
     }
 }
 
-fn of_bodies(bodies: &[Body]) -> Result<Raised, ShapeError> {
+fn of_bodies<'a>(bodies: impl Iterator<Item = &'a Body>) -> Result<Raised, ShapeError> {
     let mut all = Raised::default();
-    for (number, body) in bodies.iter().enumerate() {
-        all.join(planes::raise(&outline::ready(number, body)?)?);
+    for (number, body) in bodies.enumerate() {
+        let outline = outline::ready(number, body)?;
+        match body.above_roof {
+            None => all.join(planes::raise(&outline)?),
+            Some(above) => all = dormer::stand(all, &outline, above, number)?,
+        }
     }
     if all.planes.is_empty() {
         return Err(ShapeError::Nothing);

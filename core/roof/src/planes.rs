@@ -1,15 +1,15 @@
 //! From the skeleton of each outline to the roof's planes and lines.
 
 mod lettering;
-mod lines;
-mod rims;
+pub(crate) mod lines;
+pub(crate) mod rims;
 
 pub(crate) use lines::line;
 
 use crate::error::{EdgeAt, ShapeError};
 use crate::outline::{GRID, Outline, Ready};
 use crate::skeleton::{Edge, FARTHEST, NeverCloses, Skeleton, skeleton};
-use trade::roof::{Corner, Plane, RoofLine};
+use trade::roof::{Corner, Plane, RoofLine, WallOnRoof};
 use trade::sketch::EdgeIs;
 use trade::units::{Area, Length};
 
@@ -19,6 +19,7 @@ pub(crate) struct Raised {
     pub(crate) planes: Vec<Plane>,
     pub(crate) lines: Vec<RoofLine>,
     pub(crate) outlines: Vec<Vec<Vec<Corner>>>,
+    pub(crate) walls: Vec<WallOnRoof>,
 }
 
 impl Raised {
@@ -27,6 +28,7 @@ impl Raised {
         let before = self.planes.len();
         self.planes.extend(other.planes);
         self.outlines.extend(other.outlines);
+        self.walls.extend(other.walls);
         self.lines.extend(other.lines.into_iter().map(|mut line| {
             for plane in &mut line.planes {
                 *plane += before;
@@ -42,11 +44,14 @@ impl Raised {
     }
 
     /// The same with nothing below the lowest eave.
-    pub(crate) fn settled(mut self) -> Self {
+    pub(crate) fn settled(self) -> Self {
         let lowest = self.heights().fold(f64::INFINITY, f64::min);
-        if lowest.is_finite() {
-            self.each_corner(|corner| corner.z -= lowest);
-        }
+        self.lifted(if lowest.is_finite() { -lowest } else { 0.0 })
+    }
+
+    /// The same so many metres higher.
+    pub(crate) fn lifted(mut self, by: f64) -> Self {
+        self.each_corner(|corner| corner.z += by);
         self
     }
 
@@ -65,6 +70,10 @@ impl Raised {
         for line in &mut self.lines {
             change(&mut line.from);
             change(&mut line.to);
+        }
+        for wall in &mut self.walls {
+            change(&mut wall.from);
+            change(&mut wall.to);
         }
         self.outlines
             .iter_mut()
@@ -106,6 +115,7 @@ pub(crate) fn raise(outline: &Outline) -> Result<Raised, ShapeError> {
         planes,
         lines: lines::of(&standing, &rims),
         outlines: vec![standing.outlines()],
+        walls: Vec::new(),
     })
 }
 

@@ -4,6 +4,7 @@
 
 mod laws;
 mod roofs;
+mod shapes;
 
 use laws::{
     courses_keep_the_rules, every_place_is_covered_once, nothing_is_lost, nothing_overlaps,
@@ -13,6 +14,7 @@ use roof::laying::{lay, lay_on};
 use roofs::{FOOT, ell_planes, gable_planes, hip_planes, hole, plan, tee_planes};
 use trade::laid::{Pieces, ValleyIs};
 use trade::roof::{LineKind, RoofPlan};
+use trade::sketch::{EdgeIs, OutlineOf};
 use trade::units::{Length, Pitch};
 
 fn any_roof() -> impl Strategy<Value = RoofPlan> {
@@ -49,6 +51,31 @@ fn any_roof() -> impl Strategy<Value = RoofPlan> {
             plan(&planes, &[])
         },
     )
+}
+
+/// A gable roof 40 by 28 feet with a dormer to the street.
+fn dormered((x, y): (f64, f64), wide: f64, above: f64, gabled: bool, out: i64) -> RoofPlan {
+    let (hip, gable) = (EdgeIs::Hip, EdgeIs::Gable);
+    let mut house = shapes::body(&shapes::rectangle(40.0, 28.0), Pitch::rise(8));
+    for (edge, is) in house.rings[0].iter_mut().zip([hip, gable, hip, gable]) {
+        edge.is = is;
+    }
+    let far = 13.0;
+    let corners = [(x, y), (x + wide, y), (x + wide, far), (x, far)];
+    let mut dormer = shapes::body(&corners, Pitch::rise(if gabled { 8 } else { 2 }));
+    let is = if gabled {
+        [gable, hip, gable, hip]
+    } else {
+        [hip, gable, gable, gable]
+    };
+    for (edge, is) in dormer.rings[0].iter_mut().zip(is) {
+        edge.is = is;
+    }
+    dormer.rings[0][2].overhang = Some(Length::ZERO);
+    dormer.of = OutlineOf::Walls;
+    dormer.overhang = Length::inches(out);
+    dormer.above_roof = Some(Length::from_inches(above * 12.0));
+    shapes::plan(&[house, dormer])
 }
 
 fn any_pieces() -> impl Strategy<Value = Pieces> {
@@ -92,6 +119,20 @@ proptest! {
     fn small_dormers_are_laid_by_the_laws(wide in 0.2..3.0_f64, rise in 2_u32..15, pieces in any_pieces(), valley in any_valley()) {
         let planes = tee_planes(12.0, 9.0, (4.0, 4.0 + wide), 0.5, Pitch::rise(rise));
         let plan = plan(&planes, &[]);
+        let (laid, put) = lay(&plan, &pieces, valley).unwrap();
+        nothing_is_lost(&laid, &put)?;
+        nothing_overlaps(&plan, &laid, &put)?;
+        every_place_is_covered_once(&plan, &put)?;
+        courses_keep_the_rules(&pieces, &put)?;
+    }
+
+    /// A dormer that stands on a slope: what it hides is not laid, and its valleys are cut on both sides.
+    #[test]
+    fn standing_dormers_are_laid_by_the_laws(
+        at in (2.0..24.0_f64, 1.0..4.0_f64), wide in 4.0..12.0_f64, above in 0.5..4.0_f64, gabled in any::<bool>(), out in 0_i64..14,
+        pieces in any_pieces(), valley in any_valley(),
+    ) {
+        let plan = dormered(at, wide, above, gabled, out);
         let (laid, put) = lay(&plan, &pieces, valley).unwrap();
         nothing_is_lost(&laid, &put)?;
         nothing_overlaps(&plan, &laid, &put)?;

@@ -61,6 +61,7 @@ fn body(ring: &[(f64, f64, bool, u32)], one_pitch: bool) -> Body {
         pitch: Pitch::rise(6),
         overhang: Length::ZERO,
         raised: Length::ZERO,
+        above_roof: None,
     }
 }
 

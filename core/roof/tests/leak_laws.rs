@@ -11,8 +11,9 @@ use trade::catalogue::StopKey;
 use trade::ids::PartId;
 use trade::leak::{Candidate, LetsIn, Lies, LookTo, Stain, Suspected, Why};
 use trade::mark::Rung;
-use trade::roof::{LineKind, RoofPlan};
-use trade::units::{Length, Pitch};
+use trade::roof::{LineKind, Plane, RoofPlan};
+use trade::sketch::{Body, Drawn, EdgeIs, OutlineOf, SketchEdge};
+use trade::units::{Got, Length, Pitch};
 use trade::visit::WetWhen;
 use trade::words::{Language, Said, Words};
 
@@ -389,6 +390,100 @@ fn what_can_not_be_traced_is_refused() {
     );
 }
 
+/// A storey stands on the front of a low roof: its eave hangs over the slope below.
+fn two_levels() -> RoofPlan {
+    let edge = |x: i64, y: i64, is: EdgeIs| SketchEdge {
+        x: Length::feet(x),
+        y: Length::feet(y),
+        is,
+        pitch: None,
+        overhang: None,
+        slope: None,
+    };
+    let (hip, gable) = (EdgeIs::Hip, EdgeIs::Gable);
+    let body = |rim: Vec<SketchEdge>, above: Option<Length>| Body {
+        rings: vec![rim],
+        of: OutlineOf::Walls,
+        pitch: SIX,
+        overhang: Length::inches(12),
+        raised: Length::ZERO,
+        above_roof: above,
+    };
+    let low = vec![
+        edge(0, 0, hip),
+        edge(40, 0, gable),
+        edge(40, 30, hip),
+        edge(0, 30, gable),
+    ];
+    let high = vec![
+        edge(8, 8, hip),
+        edge(32, 8, gable),
+        edge(32, 22, hip),
+        edge(8, 22, gable),
+    ];
+    let bodies = vec![body(low, None), body(high, Some(Length::feet(7)))];
+    roof::plan_of(&Drawn::Outlines { bodies }, Got::Tape, Got::Tape).unwrap()
+}
+
+fn holds(plane: &Plane, at: (f64, f64)) -> bool {
+    std::iter::once(&plane.corners)
+        .chain(&plane.holes)
+        .flat_map(|ring| ring.iter().zip(ring.iter().cycle().skip(1)))
+        .filter(|(a, b)| {
+            (a.y > at.1) != (b.y > at.1) && at.0 < a.x + (at.1 - a.y) / (b.y - a.y) * (b.x - a.x)
+        })
+        .count()
+        % 2
+        == 1
+}
+
+/// Which plane is seen from above at a place.
+fn seen_at(plan: &RoofPlan, at: (f64, f64)) -> usize {
+    let height = |plane: &Plane| {
+        let eave = plane.corners[0];
+        let down = (at.0 - eave.x) * plane.downhill.0 + (at.1 - eave.y) * plane.downhill.1;
+        eave.z - down * plane.pitch.in_twelfths() / 12.0
+    };
+    (0..plan.planes.len())
+        .filter(|plane| holds(&plan.planes[*plane], at))
+        .max_by(|a, b| height(&plan.planes[*a]).total_cmp(&height(&plan.planes[*b])))
+        .unwrap()
+}
+
+#[test]
+fn an_upper_roof_drains_onto_a_lower_one() {
+    let plan = two_levels();
+    let middle = 20.0 * FOOT;
+    let above = (middle, 9.0 * FOOT);
+    let parts = [spot(1, seen_at(&plan, above), above)];
+    // Under the low slope, between its eave and the wall of the storey.
+    let under = (middle, 5.5 * FOOT);
+    let found = suspects(&plan, &stain(under, Some(WetWhen::AnyRain)), &parts).unwrap();
+    assert_eq!(numbers(&found), [1]);
+    assert!(found[0].why.contains(&Why::FromTheRoofAbove));
+    // What lies straight up on the low slope itself is suspected before it.
+    let near = (middle, 6.2 * FOOT);
+    let parts = [
+        spot(1, seen_at(&plan, above), above),
+        spot(2, seen_at(&plan, near), near),
+    ];
+    let found = suspects(&plan, &stain(under, Some(WetWhen::AnyRain)), &parts).unwrap();
+    assert_eq!(numbers(&found), [2, 1]);
+    // The rear half of the upper roof drains to the rear.
+    let rear = (middle, 20.0 * FOOT);
+    let parts = [spot(1, seen_at(&plan, rear), rear)];
+    let found = suspects(&plan, &stain(under, Some(WetWhen::AnyRain)), &parts).unwrap();
+    assert!(numbers(&found).is_empty());
+}
+
+#[test]
+fn with_no_known_part_the_wall_above_is_looked_at() {
+    let plan = two_levels();
+    let under = (20.0 * FOOT, 5.0 * FOOT);
+    let found = suspects(&plan, &stain(under, Some(WetWhen::AnyRain)), &[]).unwrap();
+    assert_eq!(lines(&found), [LineKind::Wall]);
+}
+
 #[test]
 fn every_reason_is_said_in_both_languages() {
     let far = Length::feet(4);
@@ -400,6 +495,7 @@ fn every_reason_is_said_in_both_languages() {
         Why::ToTheSide { far },
         Why::DownTheValley,
         Why::DownTheWall,
+        Why::FromTheRoofAbove,
         Why::RoundIt { name },
         Why::RoundIt { name: None },
         Why::BehindIt,

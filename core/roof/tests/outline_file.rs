@@ -81,6 +81,29 @@ fn the_round_of_the_page() {
     assert!(plan_of(&drawn, Got::Tape, Got::Tape).is_ok());
 }
 
+/// Two dormers on a house: what stands on it is counted, and what it hides is not.
+#[test]
+fn the_dormers_of_the_page() {
+    let plan = example(4);
+    let count = |kind| plan.lines.iter().filter(|line| line.kind == kind).count();
+    assert_eq!(count(LineKind::Step), 4);
+    assert_eq!(count(LineKind::Valley), 2);
+    assert_eq!(count(LineKind::PitchChange), 1);
+    near(plan.length_of(LineKind::Wall).in_feet(), 16.0);
+    assert_eq!(plan.walls.len(), 6);
+}
+
+#[test]
+fn a_file_says_how_its_lengths_were_got() {
+    let file = |got: &str| format!(r#"{{"unit":"ft",{got}"outline":[[0,0],[40,0],[40,28]]}}"#);
+    assert_eq!(
+        outline_file::got(&file("\"got\":\"tape\",")),
+        Ok(Some(Got::Tape))
+    );
+    assert_eq!(outline_file::got(&file("")), Ok(None));
+    assert!(outline_file::got(&file("\"got\":\"guess\",")).is_err());
+}
+
 #[test]
 fn all_units_mean_the_same_roof() {
     let read = |text: &str| read_outline(text, Some(Pitch::rise(6)), Length::ZERO).unwrap();
@@ -237,6 +260,18 @@ const WRONG: &[(&str, &str)] = &[
     (
         "add up to 270.0°",
         r#"{"unit":"ft","pitch":"6/12","legs":[{"length":40,"turn":90},{"length":28,"turn":90},{"length":40,"turn":90}]}"#,
+    ),
+    (
+        "At dormers: A dormer stands",
+        r#"{"unit":"ft","pitch":"6/12","planes":[{"side":"front","eave":40,"high":40,"up":15}],"dormers":[{"outline":[[0,0],[4,0],[4,4]],"above_roof":1}]}"#,
+    ),
+    (
+        "At dormers[0]: “above_roof” is missing",
+        r#"{"unit":"ft","pitch":"6/12","outline":[[0,0],[40,0],[40,28]],"dormers":[{"outline":[[30,1],[34,1],[34,4]]}]}"#,
+    ),
+    (
+        "At dormers[0].edges: There must be one entry",
+        r#"{"unit":"ft","pitch":"6/12","outline":[[0,0],[40,0],[40,28]],"dormers":[{"outline":[[30,1],[34,1],[34,4]],"above_roof":1,"edges":["hip"]}]}"#,
     ),
     (
         "At planes[0].sides: Two",

@@ -153,6 +153,8 @@ pub enum Why {
     DownTheValley,
     /// Its water runs down along a wall.
     DownTheWall,
+    /// Its water runs off the roof above onto this one.
+    FromTheRoofAbove,
     /// Its water is turned aside by what stands in its way.
     RoundIt {
         /// The name of what stands in its way, where it is a known part.
@@ -200,6 +202,7 @@ impl Why {
             Self::ToTheSide { far } => Said::new("leak-to-the-side").with("far", *far),
             Self::DownTheValley => Said::new("leak-down-the-valley"),
             Self::DownTheWall => Said::new("leak-down-the-wall"),
+            Self::FromTheRoofAbove => Said::new("leak-from-the-roof-above"),
             Self::RoundIt { name: Some(name) } => {
                 Said::new("leak-round-it").with("name", name.clone())
             }

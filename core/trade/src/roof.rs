@@ -30,7 +30,7 @@ pub enum LineKind {
     Hip,
     /// Where two planes meet and water runs to the line.
     Valley,
-    /// Level, where a plane ends against a wall at its high edge.
+    /// Level, where a plane ends against a wall.
     Wall,
     /// Sloping, where a plane runs along a wall: step flashing goes there.
     Step,
@@ -111,6 +111,17 @@ pub struct RoofLine {
     pub overhang: Option<Length>,
 }
 
+/// A wall that stands on a roof: a cheek or the face of a dormer, or a storey above. Counted from the slope up to the roof over it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct WallOnRoof {
+    /// Where it begins on the slope.
+    pub from: Corner,
+    /// Where it ends on the slope.
+    pub to: Corner,
+    /// Its area, upright.
+    pub area: Area,
+}
+
 /// A roof as it was measured.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct RoofPlan {
@@ -129,6 +140,9 @@ pub struct RoofPlan {
     pub lines: Vec<RoofLine>,
     /// The outlines on plan, overhangs included, one for each body: the rim first, anticlockwise, then what is cut out, clockwise.
     pub outlines: Vec<Vec<Vec<Corner>>>,
+    /// The walls that stand on it.
+    #[serde(default)]
+    pub walls: Vec<WallOnRoof>,
     /// From the lowest eave to the highest ridge.
     pub height: Length,
 }
@@ -157,6 +171,11 @@ impl RoofPlan {
             .fold(Length::ZERO, |sum, line| {
                 sum.plus(line.length).unwrap_or(sum)
             })
+    }
+
+    /// The area of all walls that stand on it.
+    pub fn wall_area(&self) -> Area {
+        self.walls.iter().map(|wall| wall.area).sum()
     }
 
     /// Half-width of the range that its covered area lies in, as a share: both lengths and the slope factor count.

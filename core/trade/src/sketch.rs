@@ -79,9 +79,13 @@ pub struct Body {
     /// The overhang where an edge has none of its own.
     #[serde(default)]
     pub overhang: Length,
-    /// How high its eaves stand above those of the lowest body.
+    /// How high its eaves stand above those of the lowest body, where it stands on the ground.
     #[serde(default)]
     pub raised: Length,
+    /// Where it stands on the roofs of the bodies before it, as a dormer does: how high its lowest eave lies above the slope at the lowest place of
+    /// its walls. It is then drawn where it stands on them.
+    #[serde(default)]
+    pub above_roof: Option<Length>,
 }
 
 /// One side of an outline as it was taped or paced: how long, and the turn to the next side.
@@ -180,6 +184,9 @@ pub enum Drawn {
         /// The overhang where a side has none of its own.
         #[serde(default)]
         overhang: Length,
+        /// What stands on it, in order: its dormers. Their corners are told from where the first side begins.
+        #[serde(default)]
+        standing: Vec<Body>,
     },
     /// Planes one by one.
     Planes {

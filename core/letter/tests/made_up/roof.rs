@@ -81,6 +81,7 @@ pub fn plan() -> RoofPlan {
             pitch: Pitch::rise(6),
             overhang: Length::inches(12),
             raised: Length::ZERO,
+            above_roof: None,
         }],
     };
     let mut plan = roof::plan_of(&drawn, Got::Tape, Got::Inclination).unwrap();

@@ -104,6 +104,7 @@ pub fn gable(long: f64, wide: f64, pitch: Pitch, overhang: Length) -> RoofPlan {
         ],
         lines,
         outlines: Vec::new(),
+        walls: Vec::new(),
         height: Length::from_inches(high * 12.0),
     }
 }

@@ -2,7 +2,7 @@
 
 use crate::frame::{Frame, Place};
 use trade::laid::ValleyIs;
-use trade::roof::{LineKind, Plane, RoofPlan};
+use trade::roof::{Corner, LineKind, Plane, RoofPlan};
 
 /// A line of the plan counts as one of a plane's edges within a millimetre.
 const NEAR: f64 = 1e-3;
@@ -43,29 +43,33 @@ pub fn cover(
     overhang: f64,
     valleys: ValleyIs,
 ) -> Cover {
-    let rim = edges(plan, place, plane);
-    let through = displaced(&rim, |edge| {
-        outward(plan, place, edge, overhang, valleys, RUN_THROUGH)
-    });
-    let seen = displaced(&rim, |edge| {
-        outward(plan, place, edge, overhang, valleys, CUT_SHORT)
-    });
-    let lapped = area(&through) - area(&seen);
-    let frame = Frame::of(plane);
-    let holes = plane
-        .holes
-        .iter()
-        .map(|hole| hole.iter().map(|c| frame.on_plane((c.x, c.y))).collect());
+    let by = |edge: &Edge, through: f64| outward(plan, place, edge, overhang, valleys, through);
+    let moved = |ring: &[Edge], through: f64| displaced(ring, |edge| by(edge, through));
+    let rings: Vec<Vec<Edge>> = std::iter::once(edges(plan, place, plane))
+        .chain(holes(plan, place, plane))
+        .collect();
+    let through: Vec<Vec<Place>> = rings.iter().map(|ring| moved(ring, RUN_THROUGH)).collect();
+    let seen = rings.iter().map(|ring| area(&moved(ring, CUT_SHORT)));
     Cover {
-        lapped,
-        rings: std::iter::once(through).chain(holes).collect(),
+        lapped: through.iter().map(|ring| area(ring)).sum::<f64>() - seen.sum::<f64>(),
+        rings: through,
     }
 }
 
 /// The edges of a plane's rim, parted where a line of the plan ends.
 pub fn edges(plan: &RoofPlan, place: usize, plane: &Plane) -> Vec<Edge> {
+    ring_of(plan, place, plane, &plane.corners)
+}
+
+/// The same of what is cut out of a plane: the plane lies to the left of each edge.
+pub fn holes(plan: &RoofPlan, place: usize, plane: &Plane) -> Vec<Vec<Edge>> {
+    let ring = |hole: &Vec<Corner>| ring_of(plan, place, plane, hole);
+    plane.holes.iter().map(ring).collect()
+}
+
+fn ring_of(plan: &RoofPlan, place: usize, plane: &Plane, ring: &[Corner]) -> Vec<Edge> {
     let frame = Frame::of(plane);
-    let corners: Vec<Place> = plane.corners.iter().map(|c| (c.x, c.y)).collect();
+    let corners: Vec<Place> = ring.iter().map(|c| (c.x, c.y)).collect();
     let lines: Vec<(usize, Place, Place)> = plan
         .lines
         .iter()
@@ -181,9 +185,11 @@ fn runs_through(plan: &RoofPlan, place: usize, beside: &[usize]) -> bool {
     })
 }
 
-/// The rim with each edge moved outward by what `by` gives for its two ends. An edge that the move swallows is left out; where it swallows the
-/// whole plane, nothing is left.
+/// A ring with each edge moved outward, away from the plane, by what `by` gives for its two ends. An edge that the move swallows is left out; where it
+/// swallows the whole ring, nothing is left.
 pub fn displaced(edges: &[Edge], by: impl Fn(&Edge) -> (f64, f64)) -> Vec<Place> {
+    let places: Vec<Place> = edges.iter().map(|edge| edge.from).collect();
+    let turn = area(&places).signum();
     let mut moved: Vec<(Edge, Edge)> = edges
         .iter()
         .map(|edge| (*edge, shifted(edge, by(edge))))
@@ -212,7 +218,11 @@ pub fn displaced(edges: &[Edge], by: impl Fn(&Edge) -> (f64, f64)) -> Vec<Place>
             _ => {
                 let mut rim: Vec<Place> = corners.into_iter().flat_map(|(a, b)| [a, b]).collect();
                 rim.dedup_by(|a, b| distance(*a, *b) < 1e-9);
-                return if area(&rim) > 0.0 { rim } else { Vec::new() };
+                return if area(&rim) * turn > 0.0 {
+                    rim
+                } else {
+                    Vec::new()
+                };
             }
         }
     }

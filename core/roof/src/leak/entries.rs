@@ -2,7 +2,7 @@
 
 use crate::frame::Place;
 use crate::leak::ground::{Ground, beyond};
-use crate::leak::water::{Turns, Way, from_valley, ways};
+use crate::leak::water::{Turns, Way, from_valley, from_wall, ways};
 use trade::leak::{Candidate, Lies};
 use trade::roof::{LineKind, RoofLine, RoofPlan};
 
@@ -118,7 +118,7 @@ fn along(
         .flat_map(|at| match line {
             Some(line) if line.kind == LineKind::Valley => vec![Entry {
                 at,
-                ways: vec![from_valley(plan, at, line)],
+                ways: from_valley(plan, grounds, at, line),
                 ice: false,
             }],
             Some(line) if matches!(line.kind, LineKind::Ridge | LineKind::Hip) => {
@@ -227,20 +227,11 @@ fn beside_wall(
     line: &RoofLine,
     at: Place,
 ) -> Entry {
-    let foot = (line.from.x, line.from.y);
-    let turns = Turns {
-        wall: true,
-        ..Turns::default()
-    };
-    let mut found = vec![Way {
-        places: vec![at, foot],
-        share: 0.5,
-        turns,
-        planes: vec![plane],
-    }];
-    for mut way in ways(plan, grounds, plane, at, Turns::default()) {
+    let along = from_wall(plan, grounds, plane, at, line);
+    let straight = ways(plan, grounds, plane, at, Turns::default());
+    let mut found: Vec<Way> = along.into_iter().chain(straight).collect();
+    for way in &mut found {
         way.share *= 0.5;
-        found.push(way);
     }
     Entry {
         at,

@@ -1,17 +1,18 @@
 //! The planes as water finds them: what it meets next on its way down.
 
 use crate::frame::{Frame, Place};
-use crate::laying::shape::{Edge, edges};
+use crate::laying::shape::{Edge, edges, holes};
 use crate::leak::entries::off_length;
 use trade::roof::{LineKind, RoofLine, RoofPlan};
 
 /// Closer than a millimetre is the same place.
 pub const SAME: f64 = 1e-3;
 
-/// Something upright that water goes round, on one plane: a ring on the plane, clockwise.
+/// Something upright that water goes round, on one plane: a ring on the plane, clockwise. Where a line of the plan runs along it, as a valley does
+/// where a dormer dies into the slope, water meets that line.
 #[derive(Clone, Debug)]
 pub struct InTheWay {
-    ring: Vec<Place>,
+    ring: Vec<Edge>,
     /// The candidate that it is, by its place in the list; `None` for a hole of the plan.
     pub candidate: Option<usize>,
 }
@@ -24,6 +25,9 @@ pub struct Ground {
     pub rim: Vec<Edge>,
     /// What stands in the way on it.
     pub in_the_way: Vec<InTheWay>,
+    /// Its height where nothing is up the slope, and what it gains for a unit up it.
+    lowest: f64,
+    gains: f64,
 }
 
 /// What water meets.
@@ -42,11 +46,14 @@ pub fn grounds(plan: &RoofPlan) -> Vec<Ground> {
         .enumerate()
         .map(|(place, plane)| {
             let frame = Frame::of(plane);
-            let in_the_way = plane
-                .holes
-                .iter()
-                .map(|hole| InTheWay {
-                    ring: hole.iter().map(|c| frame.on_plane((c.x, c.y))).collect(),
+            let gains = plane.pitch.in_twelfths() / 12.0 / frame.factor();
+            let lowest = plane.corners.first().map_or(0.0, |corner| {
+                corner.z - frame.on_plane((corner.x, corner.y)).1 * gains
+            });
+            let in_the_way = holes(plan, place, plane)
+                .into_iter()
+                .map(|ring| InTheWay {
+                    ring,
                     candidate: None,
                 })
                 .collect();
@@ -54,6 +61,8 @@ pub fn grounds(plan: &RoofPlan) -> Vec<Ground> {
                 frame,
                 rim: edges(plan, place, plane),
                 in_the_way,
+                lowest,
+                gains,
             }
         })
         .collect()
@@ -64,25 +73,42 @@ impl Ground {
     pub fn stand(&mut self, middle: Place, wide: f64, deep: f64, candidate: usize) {
         let (u, v) = self.frame.on_plane(middle);
         let (half_u, half_v) = (wide / 2.0, deep / 2.0 * self.frame.factor());
+        let corners = [
+            (u - half_u, v - half_v),
+            (u - half_u, v + half_v),
+            (u + half_u, v + half_v),
+            (u + half_u, v - half_v),
+        ];
+        let ring = (0..4).map(|at| Edge {
+            from: corners[at],
+            to: corners[(at + 1) % 4],
+            line: None,
+        });
         self.in_the_way.push(InTheWay {
-            ring: vec![
-                (u - half_u, v - half_v),
-                (u - half_u, v + half_v),
-                (u + half_u, v + half_v),
-                (u + half_u, v - half_v),
-            ],
+            ring: ring.collect(),
             candidate: Some(candidate),
         });
     }
 
-    /// Whether a place on the plane lies within its rim.
+    /// Whether a place on the plane lies within its rim, and in no hole of the plan.
     pub fn holds(&self, place: Place) -> bool {
         let crossed = |edge: &Edge| {
             let (a, b) = (edge.from, edge.to);
             (a.1 > place.1) != (b.1 > place.1)
                 && place.0 < a.0 + (place.1 - a.1) / (b.1 - a.1) * (b.0 - a.0)
         };
-        self.rim.iter().filter(|edge| crossed(edge)).count() % 2 == 1
+        self.edges().filter(|edge| crossed(edge)).count() % 2 == 1
+    }
+
+    /// The edges of its rim and of the holes in it.
+    fn edges(&self) -> impl Iterator<Item = &Edge> {
+        let holes = self.in_the_way.iter().filter(|it| it.candidate.is_none());
+        self.rim.iter().chain(holes.flat_map(|hole| &hole.ring))
+    }
+
+    /// How high it lies at a place on plan.
+    pub fn height(&self, place: Place) -> f64 {
+        self.lowest + self.frame.on_plane(place).1 * self.gains
     }
 
     /// How far a place on plan lies outside the plane, on plan, in metres; nothing where it lies under it.
@@ -90,8 +116,7 @@ impl Ground {
         if self.holds(self.frame.on_plane(place)) {
             return 0.0;
         }
-        self.rim
-            .iter()
+        self.edges()
             .map(|edge| {
                 let (from, to) = (self.frame.on_plan(edge.from), self.frame.on_plan(edge.to));
                 off_length(from, to, place)
@@ -132,27 +157,29 @@ impl Ground {
             .iter()
             .enumerate()
             .flat_map(move |(at, it)| {
-                it.ring
-                    .iter()
-                    .zip(it.ring.iter().cycle().skip(1))
-                    .filter_map(move |(a, b)| {
-                        Some((crossing(*a, *b, from, way)?, Meets::InTheWay(at)))
-                    })
+                it.ring.iter().filter_map(move |edge| {
+                    let meets = match edge.line {
+                        Some(line) => Meets::Edge(Some(line)),
+                        None => Meets::InTheWay(at),
+                    };
+                    Some((crossing(edge.from, edge.to, from, way)?, meets))
+                })
             })
     }
 
     /// How far up the plane something in the way reaches.
     pub fn top_of(&self, in_the_way: usize) -> Option<f64> {
         let ring = &self.in_the_way.get(in_the_way)?.ring;
-        ring.iter().map(|place| place.1).max_by(f64::total_cmp)
+        ring.iter().map(|edge| edge.from.1).max_by(f64::total_cmp)
     }
 
     /// The corners of what stands in the way, farthest left and farthest right.
     pub fn corners_of(&self, in_the_way: usize) -> Option<(Place, Place)> {
         let ring = &self.in_the_way.get(in_the_way)?.ring;
         let side = |a: &Place, b: &Place| a.0.total_cmp(&b.0).then(a.1.total_cmp(&b.1));
-        let left = ring.iter().copied().min_by(side)?;
-        let right = ring.iter().copied().max_by(side)?;
+        let places = || ring.iter().map(|edge| edge.from);
+        let left = places().min_by(side)?;
+        let right = places().max_by(side)?;
         Some((left, right))
     }
 }
@@ -167,6 +194,18 @@ fn crossing(a: Place, b: Place, from: Place, way: f64) -> Option<f64> {
     }
     let v = a.1 + (from.0 - a.0) / (b.0 - a.0) * (b.1 - a.1);
     ((from.1 - v) * way > -SAME).then_some(v)
+}
+
+/// The highest plane under a place on plan that lies lower than a height there.
+pub fn below(grounds: &[Ground], place: Place, height: f64) -> Option<usize> {
+    grounds
+        .iter()
+        .enumerate()
+        .filter(|(_, ground)| ground.holds(ground.frame.on_plane(place)))
+        .map(|(plane, ground)| (plane, ground.height(place)))
+        .filter(|(_, lies)| *lies < height)
+        .max_by(|a, b| a.1.total_cmp(&b.1))
+        .map(|(plane, _)| plane)
 }
 
 /// The other plane beside a line.

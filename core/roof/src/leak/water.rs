@@ -2,16 +2,24 @@
 
 use crate::frame::Place;
 use crate::leak::entries::nearest_on;
-use crate::leak::ground::{Ground, Meets, beyond, valley_on};
+use crate::leak::ground::{Ground, Meets, below, beyond, valley_on};
 use trade::roof::{LineKind, RoofLine, RoofPlan};
 
 /// No way has more bends than this.
 const BENDS: usize = 24;
 /// How far beside a corner water comes down, in metres.
 const BESIDE: f64 = 0.01;
+/// How far out from an eave water lands on a roof below, on plan, in metres.
+const OUT: f64 = 0.05;
+/// What share of the water that comes to such an eave gets in under the roof below. Common practice, no source: the rest stays outside.
+const SHARE_BELOW: f64 = 0.5;
 
 /// What happened to water on its way.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[allow(
+    clippy::struct_excessive_bools,
+    reason = "each is a thing that may happen to water, whatever else does"
+)]
 pub struct Turns {
     /// It ran along a valley.
     pub valley: bool,
@@ -19,6 +27,8 @@ pub struct Turns {
     pub wall: bool,
     /// It was blown over the ridge.
     pub over_ridge: bool,
+    /// It ran off one roof onto a lower one.
+    pub onto_lower: bool,
     /// What turned it aside first.
     pub round: Option<Round>,
 }
@@ -86,11 +96,18 @@ pub fn ways(
         turns,
         planes: vec![plane],
     };
-    let Some(ground) = grounds.get(plane) else {
-        return Vec::new();
-    };
+    match grounds.get(plane) {
+        Some(ground) => {
+            let at = ground.frame.on_plane(from);
+            run(plan, grounds, vec![(start, plane, at)])
+        }
+        None => Vec::new(),
+    }
+}
+
+/// Follows ways to their ends.
+fn run(plan: &RoofPlan, grounds: &[Ground], mut open: Vec<Going>) -> Vec<Way> {
     let mut done = Vec::new();
-    let mut open = vec![(start, plane, ground.frame.on_plane(from))];
     while let Some((way, plane, at)) = open.pop() {
         if way.places.len() > BENDS {
             done.push(way);
@@ -125,19 +142,93 @@ fn step(
                 return done.push(way);
             };
             match line.kind {
-                LineKind::Valley => done.push(down_valleys(plan, way, line)),
+                LineKind::Valley => {
+                    let way = down_valleys(plan, way, line);
+                    from_foot(grounds, way, open, done);
+                }
                 LineKind::Step => {
                     way.turns.wall = true;
                     way.places.push((line.from.x, line.from.y));
-                    done.push(way);
+                    past_wall(ground, plane, way, open, done);
                 }
                 LineKind::PitchChange => match beyond(line, plane) {
                     Some(next) => over(grounds, way, next, open),
                     None => done.push(way),
                 },
+                LineKind::Eave => off_eave(grounds, plane, way, open, done),
                 _ => done.push(way),
             }
         }
+    }
+}
+
+/// Off an eave: half of the water runs on under a roof that lies below it, where one does.
+fn off_eave(
+    grounds: &[Ground],
+    plane: usize,
+    mut way: Way,
+    open: &mut Vec<Going>,
+    done: &mut Vec<Way>,
+) {
+    let landing = grounds
+        .get(plane)
+        .zip(way.places.last())
+        .and_then(|(ground, last)| {
+            let up = ground.frame.up();
+            let out = (last.0 - up.0 * OUT, last.1 - up.1 * OUT);
+            Some((below(grounds, out, ground.height(*last))?, out))
+        });
+    if let Some((lower, out)) = landing {
+        let mut on = way.clone();
+        on.share *= SHARE_BELOW;
+        way.share *= 1.0 - SHARE_BELOW;
+        on.turns.onto_lower = true;
+        on.places.push(out);
+        on.planes.push(lower);
+        open.push((on, lower, grounds[lower].frame.on_plane(out)));
+    }
+    done.push(way);
+}
+
+/// On from the foot of a valley that ends in the midst of a slope, as a dormer's does.
+fn from_foot(grounds: &[Ground], mut way: Way, open: &mut Vec<Going>, done: &mut Vec<Way>) {
+    let [.., before, foot] = way.places.as_slice() else {
+        return done.push(way);
+    };
+    let run = (foot.0 - before.0, foot.1 - before.1);
+    let length = run.0.hypot(run.1).max(f64::MIN_POSITIVE);
+    let past = (
+        foot.0 + run.0 / length * BESIDE,
+        foot.1 + run.1 / length * BESIDE,
+    );
+    let height = way
+        .planes
+        .iter()
+        .filter_map(|plane| grounds.get(*plane))
+        .map(|ground| ground.height(*foot))
+        .fold(f64::NEG_INFINITY, f64::max);
+    match below(grounds, past, height + BESIDE) {
+        Some(plane) => {
+            way.places.push(past);
+            way.planes.push(plane);
+            open.push((way, plane, grounds[plane].frame.on_plane(past)));
+        }
+        None => done.push(way),
+    }
+}
+
+/// On from the foot of a wall that ends in the midst of a slope.
+fn past_wall(ground: &Ground, plane: usize, way: Way, open: &mut Vec<Going>, done: &mut Vec<Way>) {
+    let past = way.places.last().and_then(|foot| {
+        let (u, v) = ground.frame.on_plane(*foot);
+        [-BESIDE, BESIDE]
+            .into_iter()
+            .map(|aside| (u + aside, v - BESIDE))
+            .find(|place| ground.holds(*place))
+    });
+    match past {
+        Some(place) => open.push((way, plane, place)),
+        None => done.push(way),
     }
 }
 
@@ -179,8 +270,13 @@ fn down_valleys(plan: &RoofPlan, mut way: Way, valley: &RoofLine) -> Way {
     way
 }
 
-/// The way of water that comes in at a valley itself.
-pub fn from_valley(plan: &RoofPlan, from: Place, valley: &RoofLine) -> Way {
+/// The ways of water that comes in at a valley itself.
+pub fn from_valley(
+    plan: &RoofPlan,
+    grounds: &[Ground],
+    from: Place,
+    valley: &RoofLine,
+) -> Vec<Way> {
     let way = Way {
         places: vec![from],
         share: 1.0,
@@ -189,5 +285,34 @@ pub fn from_valley(plan: &RoofPlan, from: Place, valley: &RoofLine) -> Way {
     };
     let mut way = down_valleys(plan, way, valley);
     way.turns.valley = false;
-    way
+    let (mut open, mut done) = (Vec::new(), Vec::new());
+    from_foot(grounds, way, &mut open, &mut done);
+    done.extend(run(plan, grounds, open));
+    done
+}
+
+/// The ways of water that runs down along a wall from a place on it.
+pub fn from_wall(
+    plan: &RoofPlan,
+    grounds: &[Ground],
+    plane: usize,
+    from: Place,
+    wall: &RoofLine,
+) -> Vec<Way> {
+    let Some(ground) = grounds.get(plane) else {
+        return Vec::new();
+    };
+    let way = Way {
+        places: vec![from, (wall.from.x, wall.from.y)],
+        share: 1.0,
+        turns: Turns {
+            wall: true,
+            ..Turns::default()
+        },
+        planes: vec![plane],
+    };
+    let (mut open, mut done) = (Vec::new(), Vec::new());
+    past_wall(ground, plane, way, &mut open, &mut done);
+    done.extend(run(plan, grounds, open));
+    done
 }

@@ -5,21 +5,21 @@ use crate::skeleton::Grid;
 use trade::sketch::EdgeIs;
 use trade::units::Length;
 
-/// A ring moved out. Where neighbours lie in one line and stand out differently, a short upright edge joins them.
-pub(super) fn added(ring: &[Ready]) -> Vec<Ready> {
+/// A ring with each edge moved out by its own length, or in where that is negative. Where neighbours lie in one line and stand out differently, a short upright edge joins them.
+pub(super) fn added(ring: &[Ready], by: impl Fn(&Ready) -> Length) -> Vec<Ready> {
     let count = ring.len();
     let mut grown = Vec::with_capacity(count);
     for (at, edge) in ring.iter().enumerate() {
         let before = &ring[(at + count - 1) % count];
         let (start, end) = (before.from, ring[(at + 1) % count].from);
         let normals = (outward(start, edge.from), outward(edge.from, end));
-        let out = (steps(before.overhang), steps(edge.overhang));
+        let out = (steps(by(before)), steps(by(edge)));
         match mitre(normals, out) {
-            Some(by) => grown.push(Ready {
-                from: moved(edge.from, by),
+            Some(off) => grown.push(Ready {
+                from: moved(edge.from, off),
                 ..*edge
             }),
-            None if before.overhang == edge.overhang => grown.push(Ready {
+            None if by(before) == by(edge) => grown.push(Ready {
                 from: moved(edge.from, scaled(normals.1, out.1)),
                 ..*edge
             }),

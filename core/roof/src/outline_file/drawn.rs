@@ -1,8 +1,8 @@
 //! From an outline file to what was drawn.
 
 use super::{
-    Facing, FileBody, FileCorner, FileEdge, FileLeg, FilePlane, FileSide, Measure, OutlineFile,
-    ToldSide, Unit,
+    Facing, FileBody, FileCorner, FileDormer, FileEdge, FileLeg, FilePlane, FileSide, Measure,
+    OutlineFile, ToldSide, Unit,
 };
 use crate::error::{FileFault, ShapeError, Wanted};
 use crate::json::At;
@@ -26,20 +26,31 @@ pub(super) fn drawn(
         overhang: measured(file.overhang.as_ref(), file.unit).unwrap_or(overhang),
         of: file.of.unwrap_or_default(),
     };
-    match (
+    let mut drawn = match (
         &file.outline,
         &file.rings,
         &file.bodies,
         &file.legs,
         &file.planes,
     ) {
-        (Some(outline), None, None, None, None) => reader.one(reader.cornered(file, outline)?),
+        (Some(outline), None, None, None, None) => {
+            let sides = file.edges.as_deref();
+            reader.one(reader.cornered(at, outline, sides, file.holes.iter().flatten())?)
+        }
         (None, Some(rings), None, None, None) => reader.one(reader.rings(rings)),
         (None, None, Some(bodies), None, None) => reader.bodies(bodies),
         (None, None, None, Some(legs), None) => reader.legs(legs),
         (None, None, None, None, Some(planes)) => reader.planes(planes),
         _ => Err(at.fault(FileFault::OneOf)),
+    }?;
+    let dormers = reader.dormers(file.dormers.as_deref().unwrap_or_default())?;
+    match &mut drawn {
+        Drawn::Outlines { bodies } => bodies.extend(dormers),
+        Drawn::Legs { standing, .. } => standing.extend(dormers),
+        Drawn::Planes { .. } if dormers.is_empty() => {}
+        Drawn::Planes { .. } => return Err(at.needed("dormers")?.fault(FileFault::NoOutline)),
     }
+    Ok(drawn)
 }
 
 fn measured(measure: Option<&Measure>, unit: Unit) -> Option<Length> {
@@ -65,6 +76,7 @@ impl Reader<'_> {
             pitch: self.pitch_for(&rings)?,
             overhang: self.overhang,
             raised: Length::ZERO,
+            above_roof: None,
             rings,
         };
         Ok(Drawn::Outlines { bodies: vec![body] })
@@ -85,6 +97,36 @@ impl Reader<'_> {
             pitch: body.pitch.map_or_else(|| self.pitch_for(&rings), Ok)?,
             overhang: self.length_or(body.overhang.as_ref(), self.overhang),
             raised: self.length_or(body.raised.as_ref(), Length::ZERO),
+            above_roof: measured(body.above_roof.as_ref(), self.unit),
+            rings,
+        })
+    }
+
+    fn dormers(&self, dormers: &[FileDormer]) -> Result<Vec<Body>, ShapeError> {
+        if dormers.is_empty() {
+            return Ok(Vec::new());
+        }
+        let places = self.at.needed("dormers")?.items()?;
+        dormers
+            .iter()
+            .zip(&places)
+            .map(|(dormer, at)| self.dormer(dormer, at))
+            .collect()
+    }
+
+    fn dormer(&self, dormer: &FileDormer, at: &At) -> Result<Body, ShapeError> {
+        let rings = self.cornered(
+            at,
+            &dormer.outline,
+            dormer.edges.as_deref(),
+            std::iter::empty(),
+        )?;
+        Ok(Body {
+            of: dormer.of.unwrap_or(self.of),
+            pitch: dormer.pitch.map_or_else(|| self.pitch_for(&rings), Ok)?,
+            overhang: self.length_or(dormer.overhang.as_ref(), self.overhang),
+            raised: Length::ZERO,
+            above_roof: Some(self.length(&dormer.above_roof)),
             rings,
         })
     }
@@ -101,6 +143,7 @@ impl Reader<'_> {
             of: self.of,
             pitch: self.pitch.or_else(own).ok_or_else(|| self.no_pitch())?,
             overhang: self.overhang,
+            standing: Vec::new(),
         })
     }
 
@@ -139,26 +182,29 @@ impl Reader<'_> {
     }
 
     /// The rings of an outline by its corners: the rim with what is told of its sides, then the holes.
-    fn cornered(
+    fn cornered<'c>(
         &self,
-        file: &OutlineFile,
+        at: &At,
         outline: &[FileCorner],
+        sides: Option<&[FileSide]>,
+        holes: impl Iterator<Item = &'c Vec<FileCorner>>,
     ) -> Result<Vec<Vec<SketchEdge>>, ShapeError> {
         let ring = |corners: &[FileCorner]| {
             opened(corners.iter().map(|corner| self.corner(corner)).collect())
         };
         let mut rim = ring(outline);
-        if let Some(sides) = &file.edges {
+        if let Some(sides) = sides {
             if sides.len() != rim.len() {
-                let edges = self.at.needed("edges")?;
+                let edges = at.needed("edges")?;
                 return Err(edges.fault(FileFault::Wants(Wanted::AsManyAsEdges)));
             }
             for (edge, side) in rim.iter_mut().zip(sides) {
                 self.tell(edge, side);
             }
         }
-        let holes = file.holes.iter().flatten().map(|hole| ring(hole));
-        Ok(std::iter::once(rim).chain(holes).collect())
+        Ok(std::iter::once(rim)
+            .chain(holes.map(|hole| ring(hole)))
+            .collect())
     }
 
     fn corner(&self, FileCorner(x, y): &FileCorner) -> SketchEdge {

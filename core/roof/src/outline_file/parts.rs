@@ -1,12 +1,13 @@
 //! The parts of an outline file, read member by member.
 
 use super::{
-    Facing, FileBody, FileCorner, FileEdge, FileLeg, FilePlane, FileSide, Measure, OutlineFile,
-    ToldSide, Unit,
+    Facing, FileBody, FileCorner, FileDormer, FileEdge, FileLeg, FilePlane, FileSide, Measure,
+    OutlineFile, ToldSide, Unit,
 };
 use crate::error::{FileFault, ShapeError, Wanted};
 use crate::json::At;
 use trade::sketch::{EdgeIs, HighEdge, OutlineOf, SideEdge};
+use trade::units::Got;
 
 /// The greatest number that is taken for a length, in whichever unit: a hundred kilometres in millimetres, and far more than any house.
 const GREATEST: f64 = 1e8;
@@ -21,6 +22,16 @@ pub(crate) const EDGES: [(&str, EdgeIs); 3] = [
 /// How what the corners stand for is written.
 pub(crate) const OUTLINES: [(&str, OutlineOf); 2] =
     [("walls", OutlineOf::Walls), ("roof", OutlineOf::Roof)];
+
+const GOT: [(&str, Got); 7] = [
+    ("tape", Got::Tape),
+    ("paced", Got::Paced),
+    ("picture", Got::Picture),
+    ("footprint", Got::Footprint),
+    ("inclination", Got::Inclination),
+    ("eye", Got::Eye),
+    ("told", Got::Told),
+];
 
 const HIGH_EDGES: [(&str, HighEdge); 4] = [
     ("ridge", HighEdge::Ridge),
@@ -47,7 +58,7 @@ const FACINGS: [(&str, Facing); 4] = [
 pub(super) fn file(at: &At) -> Result<OutlineFile, ShapeError> {
     at.only(&[
         "$schema", "unit", "pitch", "overhang", "of", "outline", "holes", "edges", "rings",
-        "bodies", "legs", "planes",
+        "bodies", "legs", "planes", "dormers", "got",
     ])?;
     Ok(OutlineFile {
         schema: maybe(at, "$schema", |at| at.text().map(str::to_owned))?,
@@ -62,6 +73,8 @@ pub(super) fn file(at: &At) -> Result<OutlineFile, ShapeError> {
         bodies: maybe(at, "bodies", |at| each(at, body))?,
         legs: maybe(at, "legs", |at| each(at, leg))?,
         planes: maybe(at, "planes", |at| each(at, plane))?,
+        dormers: maybe(at, "dormers", |at| each(at, dormer))?,
+        got: maybe(at, "got", |at| at.word(&GOT))?,
     })
 }
 
@@ -136,13 +149,26 @@ fn edge(at: &At) -> Result<FileEdge, ShapeError> {
 }
 
 fn body(at: &At) -> Result<FileBody, ShapeError> {
-    at.only(&["rings", "pitch", "overhang", "of", "raised"])?;
+    at.only(&["rings", "pitch", "overhang", "of", "raised", "above_roof"])?;
     Ok(FileBody {
         rings: rings(&at.needed("rings")?)?,
         pitch: maybe(at, "pitch", At::pitch)?,
         overhang: maybe(at, "overhang", measure)?,
         of: maybe(at, "of", |at| at.word(&OUTLINES))?,
         raised: maybe(at, "raised", measure)?,
+        above_roof: maybe(at, "above_roof", measure)?,
+    })
+}
+
+fn dormer(at: &At) -> Result<FileDormer, ShapeError> {
+    at.only(&["outline", "edges", "above_roof", "pitch", "overhang", "of"])?;
+    Ok(FileDormer {
+        outline: each(&at.needed("outline")?, corner)?,
+        edges: maybe(at, "edges", |at| each(at, side))?,
+        above_roof: measure(&at.needed("above_roof")?)?,
+        pitch: maybe(at, "pitch", At::pitch)?,
+        overhang: maybe(at, "overhang", measure)?,
+        of: maybe(at, "of", |at| at.word(&OUTLINES))?,
     })
 }
 

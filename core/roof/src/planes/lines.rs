@@ -9,7 +9,7 @@ use trade::sketch::EdgeIs;
 use trade::units::Length;
 
 /// How much a level line may rise, in metres and as a share of its length.
-const LEVEL: (f64, f64) = (1e-6, 1e-4);
+pub(crate) const LEVEL: (f64, f64) = (1e-6, 1e-4);
 /// The sine of the angle between lines that are one.
 const STRAIGHT: f64 = 1e-7;
 
@@ -65,14 +65,25 @@ pub(crate) fn line(
     }
 }
 
-fn distance(p: Corner, q: Corner) -> f64 {
-    ((p.x - q.x).powi(2) + (p.y - q.y).powi(2) + (p.z - q.z).powi(2)).sqrt()
+/// What a line is in which two planes meet, from how each rises towards the line's left.
+pub(crate) fn between(left: f64, right: f64, level: bool) -> LineKind {
+    // Both planes are in one height on the line. To its left the lower of the two is seen on a hip, the higher in a valley.
+    match (level, left < right) {
+        (false, true) => LineKind::Hip,
+        (false, false) => LineKind::Valley,
+        (true, _) if left < 0.0 && right > 0.0 => LineKind::Ridge,
+        (true, _) if left > 0.0 && right < 0.0 => LineKind::Valley,
+        (true, _) => LineKind::PitchChange,
+    }
 }
 
-/// A plane beside a line: how it rises towards the line's left, over the skeleton's run, and how much it rises in all.
-#[derive(Clone, Copy)]
-struct Beside {
-    left: f64,
+/// Whether a line between two corners is level.
+pub(crate) fn is_level(from: Corner, to: Corner) -> bool {
+    (to.z - from.z).abs() <= LEVEL.0 + LEVEL.1 * distance(from, to)
+}
+
+fn distance(p: Corner, q: Corner) -> f64 {
+    ((p.x - q.x).powi(2) + (p.y - q.y).powi(2) + (p.z - q.z).powi(2)).sqrt()
 }
 
 impl Standing<'_> {
@@ -91,16 +102,11 @@ impl Standing<'_> {
 
     /// Where two planes meet.
     fn between(&self, arc: &Arc, left: usize, right: usize) -> LineKind {
-        let (left, right) = (self.beside(arc, left), self.beside(arc, right));
-        // Both planes are in one height on the line. To its left the lower of the two is seen on a hip, the higher in a valley.
-        let folds_down = left.left < right.left;
-        match (self.is_level(arc), folds_down) {
-            (false, true) => LineKind::Hip,
-            (false, false) => LineKind::Valley,
-            (true, _) if left.left < 0.0 && right.left > 0.0 => LineKind::Ridge,
-            (true, _) if left.left > 0.0 && right.left < 0.0 => LineKind::Valley,
-            (true, _) => LineKind::PitchChange,
-        }
+        between(
+            self.beside(arc, left),
+            self.beside(arc, right),
+            self.is_level(arc),
+        )
     }
 
     /// Where a plane ends at an upright edge. `side` is 1 where the plane lies to the left of the arc, -1 where it lies to the right.
@@ -111,7 +117,7 @@ impl Standing<'_> {
         upright: usize,
         side: f64,
     ) -> (LineKind, Option<Length>) {
-        let falls_away = self.beside(arc, face).left * side < 0.0;
+        let falls_away = self.beside(arc, face) * side < 0.0;
         let level = self.is_level(arc);
         if level && !falls_away {
             return (LineKind::Eave, self.overhang(face, arc));
@@ -128,16 +134,14 @@ impl Standing<'_> {
     }
 
     /// How a plane rises to the left of an arc, for a unit of run on plan.
-    fn beside(&self, arc: &Arc, face: usize) -> Beside {
+    fn beside(&self, arc: &Arc, face: usize) -> f64 {
         let (a, b) = self.skeleton.faces[face].normal;
         let slope = self
             .edges(face)
             .next()
             .map_or(1.0, |edge| edge.pitch.in_twelfths());
         let length = a.hypot(b);
-        Beside {
-            left: self.to_left(arc, (a / length * slope, b / length * slope)),
-        }
+        self.to_left(arc, (a / length * slope, b / length * slope))
     }
 
     /// How far a vector points to the left of an arc.
@@ -149,8 +153,7 @@ impl Standing<'_> {
     }
 
     fn is_level(&self, arc: &Arc) -> bool {
-        let (from, to) = (self.corner(arc.from), self.corner(arc.to));
-        (to.z - from.z).abs() <= LEVEL.0 + LEVEL.1 * distance(from, to)
+        is_level(self.corner(arc.from), self.corner(arc.to))
     }
 
     fn overhang(&self, face: usize, arc: &Arc) -> Option<Length> {
@@ -189,7 +192,7 @@ fn from_edge(place: (f64, f64), from: (i64, i64), to: (i64, i64)) -> f64 {
 }
 
 /// Pieces of one line put together: of one kind, between the same planes, end to end and straight.
-fn joined(mut lines: Vec<RoofLine>) -> Vec<RoofLine> {
+pub(crate) fn joined(mut lines: Vec<RoofLine>) -> Vec<RoofLine> {
     let mut done = Vec::with_capacity(lines.len());
     while let Some(mut one) = lines.pop() {
         while let Some((at, longer)) = lines

@@ -5,15 +5,15 @@ use std::collections::BTreeMap;
 
 /// One piece of a face.
 #[derive(Clone, Debug, PartialEq)]
-pub(super) struct Rim {
+pub(crate) struct Rim {
     /// The face, by its place in the skeleton.
-    pub(super) face: usize,
+    pub(crate) face: usize,
     /// Its corners by node, anticlockwise, the eave first.
-    pub(super) nodes: Vec<usize>,
+    pub(crate) nodes: Vec<usize>,
     /// What is cut out of it, clockwise.
-    pub(super) holes: Vec<Vec<usize>>,
+    pub(crate) holes: Vec<Vec<usize>>,
     /// Every piece of its rims from node to node, corners in a straight line included.
-    pub(super) steps: Vec<(usize, usize)>,
+    pub(crate) steps: Vec<(usize, usize)>,
 }
 
 /// How far from a straight line a corner lies that is none, as the sine of its turn.
@@ -27,15 +27,29 @@ pub(super) fn of(standing: &Standing) -> Vec<Rim> {
 }
 
 fn of_face(standing: &Standing, face: usize) -> Vec<Rim> {
-    let nodes = &standing.skeleton.nodes;
-    let loops = &standing.skeleton.faces[face].loops;
+    let skeleton = &standing.skeleton;
+    let normal = skeleton.faces[face].normal;
+    // A step of the grid is level.
+    pieces(&skeleton.nodes, &skeleton.faces[face].loops, normal, 1.0)
+        .into_iter()
+        .map(|piece| Rim { face, ..piece })
+        .collect()
+}
+
+/// The pieces that the loops of one plane bound. `uphill` on plan tells which edge is the eave, `level` how much that may rise.
+pub(crate) fn pieces(
+    nodes: &[[f64; 3]],
+    loops: &[Vec<usize>],
+    uphill: (f64, f64),
+    level: f64,
+) -> Vec<Rim> {
     let (rims, holes): (Vec<_>, Vec<_>) =
         loops.iter().partition(|rim| doubled_area(nodes, rim) > 0.0);
     let mut rims: Vec<Rim> = rims
         .into_iter()
         .map(|rim| Rim {
-            face,
-            nodes: eave_first(standing, face, &straightened(nodes, rim)),
+            face: 0,
+            nodes: eave_first(nodes, uphill, &straightened(nodes, rim), level),
             holes: Vec::new(),
             steps: steps(rim),
         })
@@ -59,7 +73,7 @@ fn steps(rim: &[usize]) -> Vec<(usize, usize)> {
 }
 
 /// The planes by the pieces of their rims: the face and the piece's ends give the place in `rims`.
-pub(super) fn by_step(rims: &[Rim]) -> BTreeMap<(usize, usize, usize), usize> {
+pub(crate) fn by_step(rims: &[Rim]) -> BTreeMap<(usize, usize, usize), usize> {
     rims.iter()
         .enumerate()
         .flat_map(|(plane, rim)| {
@@ -98,9 +112,7 @@ fn straightened(nodes: &[[f64; 3]], rim: &[usize]) -> Vec<usize> {
 }
 
 /// The rim turned so that it begins with its longest lowest edge: the eave.
-fn eave_first(standing: &Standing, face: usize, rim: &[usize]) -> Vec<usize> {
-    let nodes = &standing.skeleton.nodes;
-    let (a, b) = standing.skeleton.faces[face].normal;
+fn eave_first(nodes: &[[f64; 3]], (a, b): (f64, f64), rim: &[usize], level: f64) -> Vec<usize> {
     let length = a.hypot(b);
     let lowest = rim
         .iter()
@@ -113,7 +125,7 @@ fn eave_first(standing: &Standing, face: usize, rim: &[usize]) -> Vec<usize> {
     let eave = steps(rim)
         .into_iter()
         .enumerate()
-        .filter(|(_, (from, to))| nodes[*from][2].max(nodes[*to][2]) < lowest + 1.0)
+        .filter(|(_, (from, to))| nodes[*from][2].max(nodes[*to][2]) < lowest + level)
         .max_by(|(_, one), (_, other)| along(*one).total_cmp(&along(*other)))
         .map_or(0, |(at, _)| at);
     let mut turned = rim.to_vec();

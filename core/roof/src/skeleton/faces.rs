@@ -3,6 +3,7 @@
 use super::support::SupportId;
 use super::wavefront::{Trace, Traced};
 use super::{Arc, Carried, Face, NeverCloses, Side, Skeleton};
+use crate::loops;
 use std::collections::BTreeMap;
 
 /// Nodes nearer to each other than this, in units of the grid, are one.
@@ -41,7 +42,7 @@ pub(super) fn gather(carried: &Carried, traced: Traced) -> Result<Skeleton, Neve
                 loops: if plane.is_upright() {
                     Vec::new()
                 } else {
-                    loops(&traced.nodes, &arcs, support)
+                    loops::closed(&traced.nodes, ways_round(&arcs, support))
                 },
             }
         })
@@ -245,57 +246,13 @@ fn distance(p: [f64; 3], q: [f64; 3]) -> f64 {
     ((p[0] - q[0]).powi(2) + (p[1] - q[1]).powi(2) + (p[2] - q[2]).powi(2)).sqrt()
 }
 
-/// The rims of one plane: its lines, each with the plane to the left, end to end.
-fn loops(nodes: &[[f64; 3]], traces: &[Trace], support: SupportId) -> Vec<Vec<usize>> {
-    let mut leaving: BTreeMap<usize, Vec<usize>> = BTreeMap::new();
-    for trace in traces {
-        if trace.left == support {
-            leaving.entry(trace.from).or_default().push(trace.to);
-        }
-        if trace.right == support {
-            leaving.entry(trace.to).or_default().push(trace.from);
-        }
-    }
-    let mut loops = Vec::new();
-    while let Some((&start, _)) = leaving.iter().find(|(_, ways)| !ways.is_empty()) {
-        let walked = walk(nodes, &mut leaving, start);
-        if walked.len() > 2 {
-            loops.push(walked);
-        }
-    }
-    loops
-}
-
-/// One rim, from a node until it is back.
-fn walk(nodes: &[[f64; 3]], leaving: &mut BTreeMap<usize, Vec<usize>>, start: usize) -> Vec<usize> {
-    let mut rim = vec![start];
-    let mut at = start;
-    while let Some(ways) = leaving.get_mut(&at).filter(|ways| !ways.is_empty()) {
-        let came = rim.len().checked_sub(2).map(|before| nodes[rim[before]]);
-        let chosen = sharpest_left(nodes, came, at, ways);
-        at = ways.swap_remove(chosen);
-        if at == start {
-            break;
-        }
-        rim.push(at);
-    }
-    rim
-}
-
-/// Of several ways on, the one that turns most to the left: so rims that touch in a node stay apart.
-fn sharpest_left(nodes: &[[f64; 3]], came: Option<[f64; 3]>, at: usize, ways: &[usize]) -> usize {
-    let Some(came) = came.filter(|_| ways.len() > 1) else {
-        return 0;
-    };
-    let here = nodes[at];
-    let turn = |to: usize| {
-        let (ux, uy) = (here[0] - came[0], here[1] - came[1]);
-        let (vx, vy) = (nodes[to][0] - here[0], nodes[to][1] - here[1]);
-        (ux * vy - uy * vx).atan2(ux * vx + uy * vy)
-    };
-    (0..ways.len())
-        .max_by(|&one, &other| turn(ways[one]).total_cmp(&turn(ways[other])))
-        .unwrap_or(0)
+/// The lines of one plane, each with the plane to its left.
+fn ways_round(traces: &[Trace], support: SupportId) -> impl Iterator<Item = (usize, usize)> {
+    traces.iter().flat_map(move |trace| {
+        let left = (trace.left == support).then_some((trace.from, trace.to));
+        let right = (trace.right == support).then_some((trace.to, trace.from));
+        left.into_iter().chain(right)
+    })
 }
 
 /// The same with only the nodes that a line ends in.

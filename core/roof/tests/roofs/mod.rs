@@ -46,6 +46,7 @@ pub fn plan(planes: &[Drawn], kinds: &[((f64, f64), LineKind)]) -> RoofPlan {
         lines: lines(&built, kinds),
         planes: built,
         outlines: Vec::new(),
+        walls: Vec::new(),
         height: Length::from_metres(height),
     }
 }

@@ -30,6 +30,7 @@ pub fn body(corners: &[(f64, f64)], pitch: Pitch) -> Body {
         pitch,
         overhang: Length::ZERO,
         raised: Length::ZERO,
+        above_roof: None,
     }
 }
 

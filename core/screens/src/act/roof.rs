@@ -143,6 +143,7 @@ fn a_box(typed: &Typed<'_>) -> Result<Drawn, ActError> {
             pitch: pitch(typed, "pitch")?,
             overhang: overhang(typed)?,
             raised: zero,
+            above_roof: None,
         }],
     })
 }
@@ -160,6 +161,7 @@ fn sides(typed: &Typed<'_>) -> Result<Drawn, ActError> {
         of: typed.choice("of").unwrap_or(OutlineOf::Walls),
         pitch: pitch(typed, "pitch")?,
         overhang: overhang(typed)?,
+        standing: Vec::new(),
     })
 }
 

@@ -5,6 +5,7 @@ leak-up-the-slope = It lies about { $far } up the slope from the stain.
 leak-to-the-side = It lies about { $far } to the side; the laps of the underlayment can carry water that far.
 leak-down-the-valley = Water from it runs into the valley and down along it to the stain.
 leak-down-the-wall = Water from it runs down along the wall to the stain.
+leak-from-the-roof-above = Water from it runs off the roof above onto this one, and on down to the stain.
 leak-round-it = Water from it is turned aside by what stands in its way ({ $name }) and comes down beside that.
 leak-round-what-stands-there = Water from it is turned aside by what stands in its way and comes down beside that.
 leak-behind-it = Water stands behind it and comes down at its corners.

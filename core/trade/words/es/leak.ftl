@@ -5,6 +5,7 @@ leak-up-the-slope = Está a unos { $far } de la mancha, hacia arriba de la pendi
 leak-to-the-side = Está a unos { $far } hacia un lado; los traslapes de la membrana pueden llevar el agua hasta allá.
 leak-down-the-valley = El agua que entra por ahí corre al valle y baja por él hasta la mancha.
 leak-down-the-wall = El agua que entra por ahí baja junto a la pared hasta la mancha.
+leak-from-the-roof-above = El agua que entra por ahí cae del techo de arriba sobre este y baja hasta la mancha.
 leak-round-it = Lo que está en su camino ({ $name }) desvía el agua, que baja por un lado.
 leak-round-what-stands-there = Lo que está en su camino desvía el agua, que baja por un lado.
 leak-behind-it = El agua se queda detrás y baja por sus esquinas.
