@@ -25,6 +25,16 @@ mirror! {
         form: Form,
     }
 
+    /// A covering laid on the roof.
+    LaidRoof of screens::LaidRoof {
+        /// What it is: it is folded away until asked for.
+        title: String,
+        /// Every piece as it lies.
+        drawn: Drawn,
+        /// Pieces, bundles and waste, and what books say.
+        numbers: Vec<Row>,
+    }
+
     /// The state of Roof.
     RoofState of screens::Roof {
         /// The address and the structure.
@@ -51,6 +61,16 @@ mirror! {
         edges_title: String,
         /// The edges of the outline, where it was drawn by its corners.
         edges: Vec<EdgeRow>,
+        /// Over what stands on the roof.
+        standing_title: String,
+        /// Each dormer; a tap takes it off.
+        standing: Vec<Button>,
+        /// Over the pitches that were measured.
+        pitches_title: String,
+        /// Each slope whose pitch was measured, how, and how exactly.
+        pitches: Vec<Row>,
+        /// The shingles as they lie, where the roof was measured and they can be laid.
+        laid: Option<LaidRoof>,
         /// Over the ways to measure.
         measure_title: String,
         /// The ways to measure, the pitch of a slope, the place of a part.

@@ -22,6 +22,16 @@ mirror! {
         ways: Vec<Button>,
     }
 
+    /// How the ladder stands.
+    LadderCheck of screens::LadderCheck {
+        /// What the numbers do not say: it comes before them.
+        caution: String,
+        /// What to measure.
+        form: Form,
+        /// What the rule says of the ladder as it was measured.
+        says: Vec<String>,
+    }
+
     /// The state of Safety.
     SafetyState of screens::Safety {
         /// The address.
@@ -38,6 +48,8 @@ mirror! {
         sky: Vec<Button>,
         /// How warm it is.
         temperature: Form,
+        /// How the ladder stands, and what the rule says of it.
+        ladder: LadderCheck,
         /// What forbids climbing now.
         stops: Vec<Row>,
         /// The heading over how the structures are reached.

@@ -10,7 +10,7 @@ use trade::ids::{PartId, SketchId, SlopeId, StructureId};
 use trade::mark::Rung;
 use trade::property::{OnPlan, Part, Position, Side};
 use trade::roof::{LineKind, Plane, RoofPlan};
-use trade::sketch::{Drawn, EdgeIs, Leg, Sketch, SketchEdge};
+use trade::sketch::{Body, Drawn, EdgeIs, Leg, Sketch, SketchEdge};
 use trade::units::{Got, Length, Measured, Pitch};
 use trade::words::{Said, Words};
 
@@ -210,7 +210,7 @@ pub fn of_structure(book: &Book, structure: StructureId) -> Result<History, ActE
 }
 
 /// The plan of a sketch. A plane that is the measure of a slope bears its letter; the others go on after all letters of the property.
-fn planned(sketch: &Sketch, history: &History) -> Result<RoofPlan, ActError> {
+pub(crate) fn planned(sketch: &Sketch, history: &History) -> Result<RoofPlan, ActError> {
     let mut plan = roof::plan(sketch)?;
     let mut free = free_letters(history);
     for plane in &mut plan.planes {
@@ -232,7 +232,7 @@ fn free_letters(history: &History) -> impl Iterator<Item = String> {
 }
 
 /// Ties planes to slopes: of those that face one way the largest, where none was tied by hand.
-fn attach(sketch: &mut Sketch, history: &History) {
+pub(crate) fn attach(sketch: &mut Sketch, history: &History) {
     let Ok(plan) = roof::plan(sketch) else {
         return;
     };
@@ -270,16 +270,19 @@ pub fn faces(plane: &Plane) -> Side {
 /// Ties the edge that a plane rises from to a slope. Whether there was one.
 fn tie(drawn: &mut Drawn, plane: &Plane, slope: SlopeId) -> bool {
     match drawn {
-        Drawn::Outlines { bodies } => {
-            let edge = bodies
-                .iter_mut()
-                .flat_map(|body| &mut body.rings)
-                .find_map(|ring| edge_under(ring, plane));
-            edge.map(|edge| edge.slope = Some(slope)).is_some()
-        }
-        Drawn::Legs { legs, .. } => leg_under(legs, plane)
-            .map(|leg| leg.slope = Some(slope))
+        Drawn::Outlines { bodies } => edge_under(bodies, plane)
+            .map(|(edge, _)| edge.slope = Some(slope))
             .is_some(),
+        Drawn::Legs { legs, standing, .. } => {
+            match edge_under(standing, plane).filter(|(_, far)| *far < OWN) {
+                Some((edge, _)) => edge.slope = Some(slope),
+                None => match leg_under(legs, plane) {
+                    Some(leg) => leg.slope = Some(slope),
+                    None => return false,
+                },
+            }
+            true
+        }
         Drawn::Planes { planes } => {
             let same = planes
                 .iter_mut()
@@ -289,19 +292,27 @@ fn tie(drawn: &mut Drawn, plane: &Plane, slope: SlopeId) -> bool {
     }
 }
 
-/// The edge of a ring that lies along the eave of a plane and rises the same way.
-fn edge_under<'r>(ring: &'r mut [SketchEdge], plane: &Plane) -> Option<&'r mut SketchEdge> {
-    let count = ring.len();
-    let places = places(ring);
-    let turn = area(&places).signum();
+/// An eave lies at most so far off the edge that it hangs over, in metres: no overhang is wider.
+const OWN: f64 = 2.0;
+
+/// Of all edges that lie along the eave of a plane and rise the same way the nearest, and how far off it is.
+fn edge_under<'r>(bodies: &'r mut [Body], plane: &Plane) -> Option<(&'r mut SketchEdge, f64)> {
     let middle = eave_middle(plane)?;
-    let near = (0..count)
-        .filter(|at| ring[*at].is == EdgeIs::Hip && ring[*at].slope.is_none())
-        .map(|at| (at, places[at], places[(at + 1) % count]))
-        .filter(|(_, from, to)| faces_out(*from, *to, turn, plane.downhill))
-        .map(|(at, from, to)| (at, distance(middle, from, to)))
-        .min_by(|one, other| one.1.total_cmp(&other.1))?;
-    ring.get_mut(near.0)
+    let rings = bodies.iter_mut().flat_map(|body| &mut body.rings);
+    rings
+        .filter_map(|ring| {
+            let count = ring.len();
+            let places = places(ring);
+            let turn = area(&places).signum();
+            let (at, far) = (0..count)
+                .filter(|at| ring[*at].is == EdgeIs::Hip && ring[*at].slope.is_none())
+                .map(|at| (at, places[at], places[(at + 1) % count]))
+                .filter(|(_, from, to)| faces_out(*from, *to, turn, plane.downhill))
+                .map(|(at, from, to)| (at, distance(middle, from, to)))
+                .min_by(|one, other| one.1.total_cmp(&other.1))?;
+            Some((ring.get_mut(at)?, far))
+        })
+        .min_by(|one, other| one.1.total_cmp(&other.1))
 }
 
 /// The longest leg that a plane can rise from: the first runs to the right along the street, and the outside lies to the right of the way round.
@@ -359,6 +370,14 @@ fn distance(place: (f64, f64), from: (f64, f64), to: (f64, f64)) -> f64 {
 /// Where it is neither, or names no outline: what is wrong and where.
 pub fn read(text: &str, pitch: Option<Pitch>, overhang: Length) -> Result<Drawn, ActError> {
     Ok(roof::read_outline(text, pitch, overhang)?)
+}
+
+/// How a file says that its lengths were got, where it does.
+///
+/// # Errors
+/// Where it is no outline file.
+pub fn got_in(text: &str) -> Result<Option<Got>, ActError> {
+    Ok(roof::outline_file::got(text)?)
 }
 
 /// On which side of a map's outline the street lies.
@@ -426,7 +445,12 @@ pub fn pitch_of_readings(readings: &[&str]) -> Result<Measured<Pitch>, ActError>
             within: Got::Tape.within(),
         });
     }
-    let degrees = readings
+    Ok(roof::angles::from_readings(&degrees_of(readings)?)?)
+}
+
+/// Readings in degrees.
+pub(crate) fn degrees_of(readings: &[&str]) -> Result<Vec<f64>, ActError> {
+    readings
         .iter()
         .map(|reading| {
             let number = reading.trim_end_matches('°').trim();
@@ -434,8 +458,23 @@ pub fn pitch_of_readings(readings: &[&str]) -> Result<Measured<Pitch>, ActError>
                 .parse()
                 .map_err(|_| ActError::wrong("readings", Said::new("wrong-reading")))
         })
-        .collect::<Result<Vec<f64>, _>>()?;
-    Ok(roof::angles::from_readings(&degrees)?)
+        .collect()
+}
+
+/// A pitch from a rise over a run, both taped.
+///
+/// # Errors
+/// Where the run is nothing, or no roof is as steep.
+pub fn pitch_of_rise(rise: Length, run: Length) -> Result<Measured<Pitch>, ActError> {
+    Ok(roof::angles::from_rise(rise, run)?)
+}
+
+/// A pitch from the length of a rafter over its run, both taped, the overhang left out on both.
+///
+/// # Errors
+/// Where one is nothing, or the rafter is shorter than its run.
+pub fn pitch_of_rafter(rafter: Length, run: Length) -> Result<Measured<Pitch>, ActError> {
+    Ok(roof::angles::from_rafter(rafter, run)?)
 }
 
 /// The plan of a structure as it is shown: the parts on it that are not sound bear their numbers.

@@ -95,6 +95,20 @@ pub fn reckon(
     })
 }
 
+/// The shingles of the firm's list laid on all of a plan, as is chosen for its structure: what that takes, and every piece where it lies.
+///
+/// # Errors
+/// Where they cannot be laid as the list describes them.
+pub(crate) fn lay_all(
+    history: &History,
+    structure: StructureId,
+    plan: &RoofPlan,
+    list: Option<&PriceList>,
+) -> Result<(Laid, Vec<LaidPiece>), ActError> {
+    let practice = practice(history, structure);
+    Ok(roof::laying::lay(plan, &shingles(list), practice)?)
+}
+
 /// The shingles of the firm's list: laminated ones where it has them.
 fn shingles(list: Option<&PriceList>) -> Pieces {
     let has = |item| list.is_some_and(|list| list.materials.iter().any(|row| row.item == item));

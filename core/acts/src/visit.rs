@@ -52,6 +52,7 @@ pub fn open(
         weather: Weather::default(),
         safety: Vec::new(),
         reached: Vec::new(),
+        ladder: None,
         closed: None,
     };
     let id = visit.id;

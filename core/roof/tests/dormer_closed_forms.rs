@@ -1,6 +1,7 @@
 //! Dormers on a gable roof against closed forms: a slope of the rise `m` for each foot, a dormer of the rise `d`, `w` wide, whose walls stand `h` over
 //! the slope at its face. Derived by hand from where the planes meet; no source.
 #![cfg(test)]
+#![allow(clippy::many_single_char_names, reason = "named as in the formulas")]
 
 mod shapes;
 

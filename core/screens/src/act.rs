@@ -11,7 +11,7 @@ use crate::action::Action;
 use crate::form::{About, FormOf, Typed};
 use crate::place::Place;
 use acts::walk::Spot;
-use acts::{ActError, Book, Moment, letter, mark, outcome, tray, undo, visit};
+use acts::{ActError, Book, Moment, dormer, letter, mark, outcome, tray, undo, visit};
 use trade::catalogue::Catalogue;
 use trade::ids::{PropertyId, StructureId, VisitId};
 use trade::words::{Said, Words};
@@ -118,6 +118,13 @@ pub(crate) fn act(
             })
         }
         Action::SetEdge { structure, at, is } => roof::set_edge(book, *structure, *at, *is, moment),
+        Action::TakeOffDormer { structure, number } => {
+            dormer::take_off(book, *structure, *number, moment)?;
+            let place = Place::Roof {
+                structure: *structure,
+            };
+            Ok(Next::saved(place, words, "saved-dormer-off"))
+        }
         Action::PutOffer { visit, structure } => {
             forms::put_offer(book, (*visit, *structure), None, words, moment)
         }

@@ -240,6 +240,13 @@ pub enum Action {
         /// What stands there.
         is: EdgeIs,
     },
+    /// Take a dormer off a roof.
+    TakeOffDormer {
+        /// The structure.
+        structure: StructureId,
+        /// Which, by its place among those that stand on the roof.
+        number: usize,
+    },
     /// Put the offer to the owner.
     PutOffer {
         /// The visit.

@@ -161,6 +161,26 @@ pub enum FormOf {
         /// The structure.
         structure: StructureId,
     },
+    /// The pitch of a slope, from a rise over a run.
+    SlopeRise {
+        /// The structure.
+        structure: StructureId,
+    },
+    /// The pitch of a slope, from the length of a rafter over its run.
+    SlopeRafter {
+        /// The structure.
+        structure: StructureId,
+    },
+    /// A roof that stands on this one.
+    Dormer {
+        /// The structure.
+        structure: StructureId,
+    },
+    /// How the ladder stands.
+    Ladder {
+        /// The visit.
+        visit: VisitId,
+    },
     /// Where water shows inside.
     Stain {
         /// The structure.

@@ -4,6 +4,7 @@ use crate::answer::Answer;
 use crate::catalogue::{KindKey, RemedyKey};
 use crate::ids::{NoteId, PhotoId, PropertyId, StructureId, VisitId};
 use crate::property::Position;
+use crate::units::Length;
 use jiff::{Timestamp, civil::Date};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -264,6 +265,20 @@ pub struct Reached {
     pub how: Reach,
 }
 
+/// How a ladder stood, as it was measured before anybody climbed it.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct LadderStood {
+    /// Along it from its foot to where it rests.
+    pub working: Option<Length>,
+    /// Level, from its foot to the wall.
+    pub base: Option<Length>,
+    /// How it leans, in tenths of a degree from the ground, as a phone on its rail read it.
+    pub leans: Option<u16>,
+    /// How high above its foot one steps off.
+    pub landing: Option<Length>,
+}
+
 /// One visit to a property.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Visit {
@@ -291,6 +306,9 @@ pub struct Visit {
     /// How each structure was reached.
     #[serde(default)]
     pub reached: Vec<Reached>,
+    /// How the ladder stood, where that was measured.
+    #[serde(default)]
+    pub ladder: Option<LadderStood>,
     /// When it was closed; a closed visit is never edited.
     #[serde(default)]
     pub closed: Option<Timestamp>,

@@ -3,6 +3,7 @@
 mod answer;
 mod demo;
 mod keep;
+mod ladder;
 mod look;
 mod make;
 mod record;
@@ -88,6 +89,8 @@ enum Command {
     Worksheet(roof::Worksheet),
     /// Where water that shows inside comes in
     Leak(roof::Leak),
+    /// What the rule says of how a ladder stands
+    Ladder(ladder::Ladder),
     /// Take in the firm's price list, or write the one in the book
     Prices(roof::Prices),
     /// Make the book's tables anew from its ink, and compare
@@ -158,6 +161,7 @@ pub fn run(asked: Ladderbook) -> Result<(), Failure> {
         Command::Offer(offer) => roof::offer(&common, &offer),
         Command::Worksheet(worksheet) => roof::worksheet(&common, &worksheet),
         Command::Leak(leak) => roof::leak(&common, &leak),
+        Command::Ladder(asked) => ladder::ladder(&common, &asked),
         Command::Prices(prices) => roof::prices(&common, &prices),
         Command::Rebuild => keep::rebuild(&common),
         Command::Check => keep::check(&common),

@@ -164,7 +164,7 @@ fn taken(asked: &Roof) -> Result<Taken, Failure> {
     let drawn = measure::read(&text, asked.pitch, asked.overhang)?;
     Ok(Taken {
         drawn: measure::turned(drawn, asked.street.into()),
-        got: Got::Footprint,
+        got: measure::got_in(&text)?.unwrap_or(Got::Footprint),
         pitch_got: Got::Told,
     })
 }

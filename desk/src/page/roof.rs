@@ -2,7 +2,7 @@
 
 use super::{Frame, block, layout};
 use maud::{Markup, PreEscaped, html};
-use screens::{Drawn, EdgeRow, Roof};
+use screens::{Drawn, EdgeRow, LaidRoof, Roof};
 
 pub(crate) fn draw(frame: &Frame<'_>, state: &Roof) -> Markup {
     let body = html! {
@@ -24,6 +24,17 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Roof) -> Markup {
             h2 { (state.edges_title) }
             @for edge in &state.edges { (one_edge(frame, edge)) }
         }
+        @if !state.standing.is_empty() {
+            h2 { (state.standing_title) }
+            div class="choices" {
+                @for one in &state.standing { (block::button(frame, one, "")) }
+            }
+        }
+        @if !state.pitches.is_empty() {
+            h2 { (state.pitches_title) }
+            (block::rows(&state.pitches))
+        }
+        @if let Some(laid) = &state.laid { (as_laid(laid)) }
         h2 { (state.measure_title) }
         @for form in &state.forms { (block::folded(frame, form)) }
         @if !state.files.is_empty() {
@@ -51,6 +62,16 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Roof) -> Markup {
 pub(crate) fn picture(drawn: &Drawn) -> Markup {
     let svg = acts::measure::svg_of(&drawn.drawing, &drawn.title, &drawn.says);
     html! { figure class="plan" { (PreEscaped(svg)) } }
+}
+
+fn as_laid(laid: &LaidRoof) -> Markup {
+    html! {
+        details class="fold" {
+            summary class="btn" { span class="label" { (laid.title) } }
+            (picture(&laid.drawn))
+            (block::rows(&laid.numbers))
+        }
+    }
 }
 
 fn one_edge(frame: &Frame<'_>, edge: &EdgeRow) -> Markup {

@@ -2,7 +2,7 @@
 
 use super::{Frame, block, layout};
 use maud::{Markup, html};
-use screens::Safety;
+use screens::{LadderCheck, Safety};
 
 pub(crate) fn draw(frame: &Frame<'_>, state: &Safety) -> Markup {
     let body = html! {
@@ -19,6 +19,7 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Safety) -> Markup {
             @for one in &state.sky { (block::button(frame, one, "")) }
         }
         (block::folded(frame, &state.temperature))
+        (ladder(frame, &state.ladder))
         h2 { (state.reach_title) }
         @for reach in &state.reach {
             h3 { (reach.structure) }
@@ -41,4 +42,15 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Safety) -> Markup {
     };
     let head = layout::heading(&state.address, &state.title);
     layout::page(frame, &state.title, "safety", &head, &body, &hand)
+}
+
+/// The caution first, then what the rule says, then what to measure.
+fn ladder(frame: &Frame<'_>, check: &LadderCheck) -> Markup {
+    html! {
+        p class="say" { (check.caution) }
+        @if !check.says.is_empty() {
+            ul class="facts" { @for says in &check.says { li { (says) } } }
+        }
+        (block::folded(frame, &check.form))
+    }
 }

@@ -246,6 +246,7 @@ impl Writer<'_> {
                     how: part.reached,
                 })
                 .collect(),
+            ladder: None,
             closed: None,
         }
     }

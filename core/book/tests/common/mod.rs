@@ -101,6 +101,7 @@ pub fn visit(to: &Property, number: u128) -> Visit {
         weather: Weather::default(),
         safety: Vec::new(),
         reached: Vec::new(),
+        ladder: None,
         closed: None,
     }
 }

@@ -181,6 +181,7 @@ impl Roof {
             weather: Weather::default(),
             safety: Vec::new(),
             reached: Vec::new(),
+            ladder: None,
             closed: Some(at_minute(on, 18 * 60)),
         });
         id

@@ -239,6 +239,7 @@ fn visit(id: VisitId, on: Date) -> Visit {
                 how: Reach::Ground,
             },
         ],
+        ladder: None,
         closed: Some(noon(on)),
     }
 }

@@ -58,6 +58,9 @@ fn filled(
         | FormOf::Edge { .. }
         | FormOf::PlacePart { .. }
         | FormOf::SlopePitch { .. }
+        | FormOf::SlopeRise { .. }
+        | FormOf::SlopeRafter { .. }
+        | FormOf::Dormer { .. }
         | FormOf::Stain { .. } => roof::filled(book, form, typed, words, moment),
         FormOf::Nevertheless {
             visit,
@@ -76,6 +79,7 @@ fn filled(
             Ok(Next::saved(Place::Settings, words, "saved"))
         }
         FormOf::Temperature { .. }
+        | FormOf::Ladder { .. }
         | FormOf::Say { .. }
         | FormOf::Measure { .. }
         | FormOf::Layers { .. }

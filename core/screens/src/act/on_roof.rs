@@ -1,16 +1,17 @@
 //! The forms of a visit: words, measures, layers, work, parts, corrections.
 
-use super::typed::{celsius, day, length, length_of, wrong};
+use super::typed::{celsius, day, length, length_of, readings, wrong};
 use super::{Next, walk};
 use crate::form::{FormOf, Typed};
 use crate::place::Place;
 use acts::walk::Spot;
-use acts::{ActError, Book, Moment, found, mark, tray, visit};
+use acts::{ActError, Book, Moment, found, ladder, mark, tray, visit};
 use trade::catalogue::{KindKey, RemedyKey};
 use trade::ids::{StructureId, VisitId};
 use trade::mark::{Condition, Measure, MeasureOf, Rung};
 use trade::stack::{Covering, EdgeCourses, Layer, LayerIs, Learned};
 use trade::units::{Got, Measured};
+use trade::visit::LadderStood;
 use trade::words::Words;
 use trade::work::{By, Did, Evidence};
 
@@ -27,6 +28,10 @@ pub(super) fn filled(
             visit::change(book, *visit, moment, |visit| {
                 visit.weather.celsius = celsius;
             })?;
+            Ok(Next::saved(Place::Safety { visit: *visit }, words, "saved"))
+        }
+        FormOf::Ladder { visit } => {
+            ladder::set(book, *visit, stood(typed)?, moment)?;
             Ok(Next::saved(Place::Safety { visit: *visit }, words, "saved"))
         }
         FormOf::Say {
@@ -68,6 +73,26 @@ pub(super) fn filled(
         }
         _ => Ok(Next::at(Place::start())),
     }
+}
+
+/// A ladder as it was measured: nothing typed was not measured.
+fn stood(typed: &Typed<'_>) -> Result<LadderStood, ActError> {
+    let measured = |field| match typed.text(field) {
+        "" => Ok(None),
+        text => length_of(text, field).map(Some),
+    };
+    let readings = readings(typed.text("readings"));
+    let leans = if readings.is_empty() {
+        None
+    } else {
+        Some(ladder::lean_of_readings(&readings)?)
+    };
+    Ok(LadderStood {
+        working: measured("working")?,
+        base: measured("base")?,
+        leans,
+        landing: measured("landing")?,
+    })
 }
 
 fn on_part(visit: VisitId, part: trade::ids::PartId) -> Place {

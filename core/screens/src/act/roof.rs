@@ -1,12 +1,13 @@
 //! The taps and forms of Roof and Leak.
 
 use super::Next;
-use super::typed::{length, length_of, wrong};
+use super::typed::{length, length_of, readings, wrong};
 use crate::form::{FormOf, Typed};
 use crate::place::{Place, Shows};
+use acts::dormer::{self, Dormer};
 use acts::measure::{self, EdgeAt, EdgeTold, Street, Taken};
 use acts::{ActError, Book, Moment};
-use trade::ids::StructureId;
+use trade::ids::{SlopeId, StructureId};
 use trade::property::{OnPlan, Side};
 use trade::sketch::{
     Body, Drawn, EdgeIs, HighEdge, Leg, OutlineOf, SideEdge, SketchEdge, TypedPlane,
@@ -46,7 +47,12 @@ pub(super) fn filled(
             *structure
         }
         FormOf::RoofFile { structure } => {
-            drawn(book, *structure, file(typed)?, typed, moment)?;
+            let taken = Taken {
+                drawn: file(typed)?,
+                got: measure::got_in(typed.text("file"))?.unwrap_or(got(typed)),
+                pitch_got: pitch_got(typed),
+            };
+            measure::draw(book, *structure, taken, moment)?;
             *structure
         }
         FormOf::RoofPlane { structure } => {
@@ -63,7 +69,23 @@ pub(super) fn filled(
             *structure
         }
         FormOf::SlopePitch { structure } => {
-            slope_pitch(book, typed, moment)?;
+            let measured = measure::pitch_of_readings(&readings(typed.text("readings")))?;
+            measure::set_pitch(book, slope(typed)?, measured, moment)?;
+            *structure
+        }
+        FormOf::SlopeRise { structure } => {
+            let measured = measure::pitch_of_rise(length(typed, "rise")?, length(typed, "run")?)?;
+            measure::set_pitch(book, slope(typed)?, measured, moment)?;
+            *structure
+        }
+        FormOf::SlopeRafter { structure } => {
+            let (rafter, run) = (length(typed, "rafter")?, length(typed, "run")?);
+            let measured = measure::pitch_of_rafter(rafter, run)?;
+            measure::set_pitch(book, slope(typed)?, measured, moment)?;
+            *structure
+        }
+        FormOf::Dormer { structure } => {
+            dormer::stand(book, *structure, &a_dormer(typed)?, moment)?;
             *structure
         }
         FormOf::Stain { structure } => {
@@ -86,11 +108,19 @@ fn drawn(
 ) -> Result<(), ActError> {
     let taken = Taken {
         drawn,
-        got: typed.choice("got").unwrap_or(Got::Tape),
-        pitch_got: typed.choice("pitch-got").unwrap_or(Got::Inclination),
+        got: got(typed),
+        pitch_got: pitch_got(typed),
     };
     measure::draw(book, structure, taken, moment)?;
     Ok(())
+}
+
+fn got(typed: &Typed<'_>) -> Got {
+    typed.choice("got").unwrap_or(Got::Tape)
+}
+
+fn pitch_got(typed: &Typed<'_>) -> Got {
+    typed.choice("pitch-got").unwrap_or(Got::Inclination)
 }
 
 fn pitch(typed: &Typed<'_>, field: &'static str) -> Result<Pitch, ActError> {
@@ -275,20 +305,29 @@ fn place_part(book: &mut Book, typed: &Typed<'_>, moment: Moment) -> Result<(), 
     measure::place(book, part, Some(at), moment)
 }
 
-/// Readings of the inclination, in degrees, or one pitch.
-fn slope_pitch(book: &mut Book, typed: &Typed<'_>, moment: Moment) -> Result<(), ActError> {
-    let slope = typed
+fn slope(typed: &Typed<'_>) -> Result<SlopeId, ActError> {
+    typed
         .text("slope")
         .parse()
-        .map_err(|_| wrong("slope", "wrong-no-slope"))?;
-    let readings: Vec<&str> = typed
-        .text("readings")
-        .split([',', ';', '\n'])
-        .map(str::trim)
-        .filter(|reading| !reading.is_empty())
-        .collect();
-    let measured = measure::pitch_of_readings(&readings)?;
-    measure::set_pitch(book, slope, measured, moment)
+        .map_err(|_| wrong("slope", "wrong-no-slope"))
+}
+
+fn a_dormer(typed: &Typed<'_>) -> Result<Dormer, ActError> {
+    let deep = match typed.text("deep") {
+        "" => None,
+        text => Some(length_of(text, "deep")?),
+    };
+    Ok(Dormer {
+        faces: typed.choice("faces").unwrap_or(Side::Front),
+        shape: typed.choice("shape").unwrap_or_default(),
+        x: length(typed, "x")?,
+        y: length(typed, "y")?,
+        wide: length(typed, "wide")?,
+        deep,
+        above: length(typed, "above")?,
+        pitch: pitch(typed, "pitch")?,
+        overhang: overhang(typed)?,
+    })
 }
 
 fn shows(typed: &Typed<'_>) -> Result<Shows, ActError> {

@@ -20,6 +20,14 @@ pub(super) fn length_of(text: &str, field: &'static str) -> Result<Length, ActEr
         .map_err(|error: UnitError| ActError::wrong(field, error.says()))
 }
 
+/// Several readings in one field, parted by commas, semicolons or lines.
+pub(super) fn readings(text: &str) -> Vec<&str> {
+    text.split([',', ';', '\n'])
+        .map(str::trim)
+        .filter(|reading| !reading.is_empty())
+        .collect()
+}
+
 pub(super) fn day(
     typed: &Typed<'_>,
     field: &'static str,

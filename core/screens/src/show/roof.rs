@@ -1,7 +1,9 @@
 //! Roof: the plan as it was measured, its numbers, its parts, and measuring it.
 
 mod forms;
+mod laid;
 mod plan;
+mod standing;
 
 use crate::action::Action;
 use crate::block::{Button, Form, Row};
@@ -40,6 +42,17 @@ pub struct EdgeRow {
     pub form: Form,
 }
 
+/// A covering laid on the roof.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct LaidRoof {
+    /// What it is: it is folded away until asked for.
+    pub title: String,
+    /// Every piece as it lies.
+    pub drawn: Drawn,
+    /// Pieces, bundles and waste, and what books say.
+    pub numbers: Vec<Row>,
+}
+
 /// The state of Roof.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Roof {
@@ -67,6 +80,16 @@ pub struct Roof {
     pub edges_title: String,
     /// The edges of the outline, where it was drawn by its corners.
     pub edges: Vec<EdgeRow>,
+    /// Over what stands on the roof.
+    pub standing_title: String,
+    /// Each dormer; a tap takes it off.
+    pub standing: Vec<Button>,
+    /// Over the pitches that were measured.
+    pub pitches_title: String,
+    /// Each slope whose pitch was measured, how, and how exactly.
+    pub pitches: Vec<Row>,
+    /// The shingles as they lie, where the roof was measured and they can be laid.
+    pub laid: Option<LaidRoof>,
     /// Over the ways to measure.
     pub measure_title: String,
     /// The ways to measure, the pitch of a slope, the place of a part.
@@ -104,6 +127,13 @@ pub(crate) fn show(context: &Context<'_>, structure: StructureId) -> Result<Roof
             .map_or_else(Vec::new, |plan| lines(context, plan)),
         edges_title: context.text("roof-edges"),
         edges: forms::edges(context, &history, structure),
+        standing_title: context.text("roof-standing"),
+        standing: standing::all(context, &history, structure),
+        pitches_title: context.text("roof-pitches"),
+        pitches: pitches(context, &history, structure),
+        laid: plan
+            .as_ref()
+            .and_then(|plan| laid::on(context, &history, structure, plan)),
         measure_title: context.text("roof-measure"),
         forms: forms::all(context, &history, structure, plan.is_some()),
         leak: Button::new(
@@ -169,7 +199,14 @@ pub(crate) fn length(context: &Context<'_>, length: Length) -> String {
 
 fn numbers(context: &Context<'_>, plan: &RoofPlan) -> Vec<Row> {
     let per_cent = format!("{:.0}", plan.length_within * 100.0);
-    vec![
+    let walls = (!plan.walls.is_empty()).then(|| {
+        let area = format!("{:.0}", plan.wall_area().in_square_feet());
+        row(
+            context.text("roof-walls"),
+            context.say(&Said::new("roof-walls-area").with("area", area)),
+        )
+    });
+    let mut numbers = vec![
         row(
             context.text("roof-area"),
             context.say(&measured::area_said(plan)),
@@ -183,7 +220,35 @@ fn numbers(context: &Context<'_>, plan: &RoofPlan) -> Vec<Row> {
                     .with("within", per_cent),
             ),
         ),
-    ]
+    ];
+    numbers.extend(walls);
+    numbers
+}
+
+/// The slopes whose pitch was measured: how, and how exactly.
+fn pitches(context: &Context<'_>, history: &History, structure: StructureId) -> Vec<Row> {
+    history
+        .slopes
+        .iter()
+        .filter(|slope| slope.structure == structure)
+        .filter_map(|slope| Some((slope, slope.pitch?)))
+        .map(|(slope, pitch)| {
+            row(
+                context.say(
+                    &Said::new("slope-name")
+                        .with("letter", slope.letter.to_string())
+                        .with("side", Said::new(slope.side.key())),
+                ),
+                context.say(
+                    &Said::new("roof-pitch-got")
+                        .with("pitch", pitch.value)
+                        .with("degrees", format!("{:.1}", pitch.value.in_degrees()))
+                        .with("got", Said::new(pitch.got.key()))
+                        .with("within", format!("{:.0}", (pitch.within * 100.0).ceil())),
+                ),
+            )
+        })
+        .collect()
 }
 
 fn planes(context: &Context<'_>, plan: &RoofPlan) -> Vec<Row> {

@@ -7,11 +7,12 @@ use crate::form::FormOf;
 use crate::name;
 use crate::place::Place;
 use crate::screens::Context;
-use acts::{ActError, visit};
+use acts::{ActError, ladder, visit};
 use serde::Serialize;
 use trade::answer::Answer;
 use trade::history::History;
 use trade::ids::VisitId;
+use trade::units::Length;
 use trade::visit::{Reach, SafetyCheck, Sky, Visit};
 
 /// One safety question with its answers.
@@ -34,6 +35,17 @@ pub struct ReachRow {
     pub ways: Vec<Button>,
 }
 
+/// How the ladder stands.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct LadderCheck {
+    /// What the numbers do not say: it comes before them.
+    pub caution: String,
+    /// What to measure.
+    pub form: Form,
+    /// What the rule says of the ladder as it was measured.
+    pub says: Vec<String>,
+}
+
 /// The state of Safety.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Safety {
@@ -51,6 +63,8 @@ pub struct Safety {
     pub sky: Vec<Button>,
     /// How warm it is.
     pub temperature: Form,
+    /// How the ladder stands, and what the rule says of it.
+    pub ladder: LadderCheck,
     /// What forbids climbing now.
     pub stops: Vec<Row>,
     /// The heading over how the structures are reached.
@@ -78,6 +92,7 @@ pub(crate) fn show(context: &Context<'_>, visit: VisitId) -> Result<Safety, ActE
         sky_title: context.text("safety-sky"),
         sky: sky(context, &visit),
         temperature: temperature(context, &visit),
+        ladder: ladder(context, &visit),
         stops: stops(context, &visit),
         reach_title: context.text("safety-reach"),
         reach: reach(context, &history, &visit),
@@ -164,6 +179,46 @@ fn temperature(context: &Context<'_>, visit: &Visit) -> Form {
 
 fn fahrenheit(celsius: i16) -> String {
     format!("{:.0}", f64::from(celsius) * 1.8 + 32.0)
+}
+
+fn ladder(context: &Context<'_>, visit: &Visit) -> LadderCheck {
+    let stood = visit.ladder.unwrap_or_default();
+    let length = |length: Option<Length>| length.map(Length::imperial).unwrap_or_default();
+    let leans = stood
+        .leans
+        .map(|tenths| format!("{:.1}", f64::from(tenths) / 10.0));
+    let form = Filling::new(context, FormOf::Ladder { visit: visit.id })
+        .field(
+            "working",
+            "ladder-working",
+            &length(stood.working),
+            FieldKind::Line,
+        )
+        .field("base", "ladder-base", &length(stood.base), FieldKind::Line)
+        .field(
+            "readings",
+            "ladder-leans",
+            &leans.unwrap_or_default(),
+            FieldKind::Inclination,
+        )
+        .field(
+            "landing",
+            "ladder-landing",
+            &length(stood.landing),
+            FieldKind::Line,
+        )
+        .done(context.text("ladder-check"), "ladder-tell");
+    // What was kept was measured well enough to say something of.
+    let says = visit.ladder.and_then(|stood| ladder::says(&stood).ok());
+    LadderCheck {
+        caution: context.say(&ladder::caution()),
+        form,
+        says: says
+            .unwrap_or_default()
+            .iter()
+            .map(|said| context.say(said))
+            .collect(),
+    }
 }
 
 fn stops(context: &Context<'_>, visit: &Visit) -> Vec<Row> {

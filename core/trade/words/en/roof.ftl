@@ -23,9 +23,17 @@ angle-no-inclination = { $degrees }° is no inclination of a roof.
 angle-no-length = A length must be more than nothing.
 angle-too-short = The sloping length cannot be shorter than the level one.
 angle-too-steep = No roof is as steep as that.
-ladder-stands-well = { $degrees }°: the ladder stands well. Its rails must stand 3 feet above where you step off: it takes at least { $ladder }. Tie it.
-ladder-move-in = { $degrees }°: too flat, it may slide. Move its base in, to { $base } from the wall.
-ladder-move-out = { $degrees }°: too steep, it may tip back. Move its base out, to { $base } from the wall.
+angle-no-lean = { $degrees }° is the lean of no ladder.
+angle-no-ladder = Give the length and how far out the foot stands, lay the phone on a rail, or say how high you step off.
+ladder-as-asked = { $degrees }°. About what the rule asks: the foot a quarter of the working length out, which is 75.5° (29 CFR 1926.1053(b)(5)(i)).
+ladder-move-in = { $degrees }°, flatter than the rule’s 75.5°: it can slide. The rule puts the foot { $base } from the wall (29 CFR 1926.1053(b)(5)(i)).
+ladder-flat = { $degrees }°, flatter than the rule’s 75.5°: it can slide. Bring the foot in (29 CFR 1926.1053(b)(5)(i)).
+ladder-move-out = { $degrees }°, steeper than the rule’s 75.5°: it can tip back. The rule puts the foot { $base } from the wall (29 CFR 1926.1053(b)(5)(i)).
+ladder-steep = { $degrees }°, steeper than the rule’s 75.5°: it can tip back. Take the foot out (29 CFR 1926.1053(b)(5)(i)).
+ladder-rails = For rails 3 feet above where it rests, the ladder must be at least { $ladder } long (29 CFR 1926.1053(b)(1)).
+ladder-too-low = As it stands it rests { $reaches } up. You step off at { $landing }.
+ladder-for-landing = To step off { $landing } up, the rule asks: { $working } along the ladder to the edge, the foot { $base } out, a ladder at least { $ladder } long.
+ladder-caution = The rule speaks of angle and length alone. Whether the ground holds, the top is tied, the wires are far and the ladder is whole, you must see yourself before you climb.
 
 # --- what is wrong with an outline; $ring is one of the first four, $at a place in the numbers of whoever drew it
 outline-rim = the outline

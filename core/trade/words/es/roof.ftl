@@ -23,9 +23,17 @@ angle-no-inclination = { $degrees }° no es la inclinación de un techo.
 angle-no-length = Una medida debe ser mayor que cero.
 angle-too-short = La medida inclinada no puede ser más corta que la nivelada.
 angle-too-steep = Ningún techo es tan inclinado.
-ladder-stands-well = { $degrees }°: la escalera está bien puesta. Debe sobresalir 3 pies de donde usted baja: necesita al menos { $ladder }. Amárrela.
-ladder-move-in = { $degrees }°: muy tendida, puede resbalar. Acerque la base hasta { $base } de la pared.
-ladder-move-out = { $degrees }°: muy parada, puede caer hacia atrás. Aleje la base hasta { $base } de la pared.
+angle-no-lean = { $degrees }° no es la inclinación de una escalera.
+angle-no-ladder = Dé el largo y qué tan lejos está el pie, ponga el teléfono sobre un larguero, o diga a qué altura baja.
+ladder-as-asked = { $degrees }°. Más o menos lo que pide la regla: el pie a un cuarto del largo de trabajo, que son 75.5° (29 CFR 1926.1053(b)(5)(i)).
+ladder-move-in = { $degrees }°, más tendida que los 75.5° de la regla: puede resbalar. La regla pone el pie a { $base } de la pared (29 CFR 1926.1053(b)(5)(i)).
+ladder-flat = { $degrees }°, más tendida que los 75.5° de la regla: puede resbalar. Acerque el pie (29 CFR 1926.1053(b)(5)(i)).
+ladder-move-out = { $degrees }°, más parada que los 75.5° de la regla: puede caer hacia atrás. La regla pone el pie a { $base } de la pared (29 CFR 1926.1053(b)(5)(i)).
+ladder-steep = { $degrees }°, más parada que los 75.5° de la regla: puede caer hacia atrás. Aleje el pie (29 CFR 1926.1053(b)(5)(i)).
+ladder-rails = Para que sobresalga 3 pies de donde se apoya, la escalera debe medir al menos { $ladder } (29 CFR 1926.1053(b)(1)).
+ladder-too-low = Así como está se apoya a { $reaches } de alto. Usted baja a { $landing }.
+ladder-for-landing = Para bajar a { $landing } de alto, la regla pide: { $working } por la escalera hasta el borde, el pie a { $base }, una escalera de al menos { $ladder }.
+ladder-caution = La regla habla solo del ángulo y del largo. Si el suelo aguanta, si está amarrada arriba, si los cables están lejos y si la escalera está entera, lo debe ver usted antes de subir.
 
 # --- what is wrong with an outline
 outline-rim = el contorno

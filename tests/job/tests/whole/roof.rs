@@ -5,6 +5,7 @@ use job::scene::{self, Scene};
 use screens::{Action, Form, Place, PlanFile};
 use trade::history::History;
 use trade::ids::{PropertyId, StructureId};
+use trade::units::Got;
 use trade::visit::Scope;
 
 fn house(history: &History) -> StructureId {
@@ -218,4 +219,169 @@ fn the_demo_s_leak_is_traced_to_the_cheek_that_failed() {
     let first = &suspects[0];
     assert!(first.row.title.contains("left cheek"), "{suspects:?}");
     assert!(!first.why.is_empty());
+}
+
+/// 8 over 12 in, and a rafter of 16 ft 10 in over 14 ft (NAVEDTRA 14044, ch. 2: √(8² + 12²)/12 times the run): both are 8:12.
+#[test]
+fn a_slope_takes_its_pitch_from_rise_and_run_and_from_a_rafter() {
+    let scene = Scene::new();
+    let (mut hand, property, _) = at_the_roof(&scene);
+    for (key, filled) in [
+        ("roof-slope-rise", [("rise", "8 in"), ("run", "12 in")]),
+        (
+            "roof-slope-rafter",
+            [("rafter", "16' 10\""), ("run", "14 ft")],
+        ),
+    ] {
+        hand.send(&form(&hand, key), &filled);
+        let history = scene::history(hand.screens.book(), property);
+        let pitch = history.slopes[0].pitch.expect("a pitch was measured");
+        assert!(
+            (pitch.value.in_twelfths() - 8.0).abs() < 0.02,
+            "{key} {pitch:?}"
+        );
+        assert_eq!(pitch.got, Got::Tape);
+        let row = &hand.roof().pitches[0];
+        assert!(
+            row.says.contains(&hand.text("got-tape")) && row.says.contains("1 %"),
+            "{row:?}"
+        );
+    }
+    let form = form(&hand, "roof-slope-rafter").form;
+    let slope = scene::history(hand.screens.book(), property).slopes[0].id;
+    let values = [
+        ("slope", slope.to_string().as_str()),
+        ("rafter", "12 ft"),
+        ("run", "14 ft"),
+    ]
+    .map(|(field, text)| (field.to_owned(), text.to_owned()))
+    .to_vec();
+    assert!(
+        hand.try_act(&Action::Submit { form, values }).is_err(),
+        "no rafter is shorter than its run"
+    );
+}
+
+/// A shed dormer 10 ft wide on a slope of 6:12, 2:12 itself, 3 ft above it at its face: it dies into the slope 9 ft back, and its cheeks are 13 1/2 ft² each.
+#[test]
+fn a_dormer_stands_on_the_roof_and_is_taken_off_again() {
+    let scene = Scene::new();
+    let (mut hand, _, _) = at_the_roof(&scene);
+    draw_box(&mut hand, "ends-gable-sides");
+    let plain = hand.roof();
+    let shed = hand.text("dormer-shed");
+    hand.send(
+        &form(&hand, "roof-dormer"),
+        &[
+            ("shape", &shed),
+            ("x", "20 ft"),
+            ("y", "3 ft"),
+            ("wide", "10 ft"),
+            ("above", "3 ft"),
+            ("pitch", "2/12"),
+        ],
+    );
+    let roof = hand.roof();
+    assert_eq!(roof.planes.len(), plain.planes.len() + 1);
+    assert_eq!(roof.standing.len(), 1);
+    let row = |key: &str, rows: &[screens::Row]| {
+        let title = hand.text(key);
+        rows.iter()
+            .find(|row| row.title == title)
+            .map(|row| row.says.clone())
+            .unwrap_or_default()
+    };
+    assert!(row("roof-walls", &roof.numbers).contains("57 "), "{roof:?}");
+    // 9 ft back, times √(6² + 12²)/12, on both sides.
+    assert!(row("line-step", &roof.lines).contains("20' 1\""));
+    assert!(row("line-wall", &roof.lines).contains("10'"));
+    assert!(row("line-pitch-change", &roof.lines).contains("10'"));
+    assert!(hand.roof().edges.len() > 4);
+    let off = roof.standing[0].label.clone();
+    hand.tap(&roof.standing, &off);
+    let bare = hand.roof();
+    assert_eq!(bare.planes, plain.planes);
+    assert!(bare.standing.is_empty());
+}
+
+#[test]
+fn a_dormer_that_stands_nowhere_is_refused() {
+    let scene = Scene::new();
+    let (mut hand, property, _) = at_the_roof(&scene);
+    draw_box(&mut hand, "ends-hip");
+    let before = scene::ink_of(hand.screens.book(), property);
+    let form = form(&hand, "roof-dormer").form;
+    let values = [
+        ("x", "90 ft"),
+        ("y", "3 ft"),
+        ("wide", "8 ft"),
+        ("above", "3 ft"),
+        ("deep", "6 ft"),
+        ("pitch", "6/12"),
+    ]
+    .map(|(field, text)| (field.to_owned(), text.to_owned()))
+    .to_vec();
+    assert!(hand.try_act(&Action::Submit { form, values }).is_err());
+    assert_eq!(scene::ink_of(hand.screens.book(), property), before);
+}
+
+#[test]
+fn the_shingles_are_drawn_as_they_lie() {
+    let scene = Scene::new();
+    let (mut hand, _, _) = at_the_roof(&scene);
+    assert!(hand.roof().laid.is_none());
+    draw_box(&mut hand, "ends-gable-sides");
+    let laid = hand.roof().laid.expect("the roof was measured");
+    assert!(laid.drawn.drawing.shapes.len() > 500);
+    assert_eq!(laid.numbers.len(), 5);
+    assert!(laid.numbers.iter().all(|row| !row.says.is_empty()));
+}
+
+/// How an outline file says that it was got is kept, whatever was chosen beside it.
+#[test]
+fn an_outline_file_says_how_it_was_got() {
+    let scene = Scene::new();
+    let (mut hand, property, structure) = at_the_roof(&scene);
+    let file =
+        r#"{"unit":"ft","got":"tape","pitch":"6/12","outline":[[0,0],[40,0],[40,28],[0,28]]}"#;
+    hand.send(&form(&hand, "roof-file"), &[("file", file)]);
+    let history = scene::history(hand.screens.book(), property);
+    let sketch = history.sketch_of(structure).expect("it was drawn");
+    assert_eq!(sketch.got, Got::Tape);
+}
+
+/// 29 CFR 1926.1053(b)(5)(i): a quarter of the working length. What was measured stays with the visit.
+#[test]
+fn a_ladder_is_told_by_the_rule() {
+    let scene = Scene::new();
+    let (mut hand, _, visit) = scene::first_visit(&scene, Scope::QuickLook);
+    hand.at = Place::Safety { visit };
+    let ladder = hand.safety().ladder;
+    assert!(ladder.says.is_empty() && !ladder.caution.is_empty());
+    hand.send(&ladder.form, &[("working", "20 ft"), ("base", "8 ft")]);
+    let ladder = hand.safety().ladder;
+    assert!(
+        ladder.says[0].contains("66.4°") && ladder.says[0].contains("5'"),
+        "{ladder:?}"
+    );
+    hand.send(
+        &ladder.form,
+        &[
+            ("base", ""),
+            ("readings", "75.4, 75.6"),
+            ("landing", "18 ft"),
+        ],
+    );
+    let ladder = hand.safety().ladder;
+    assert!(ladder.says[0].contains("75.5°"), "{ladder:?}");
+    assert!(
+        ladder.says.iter().any(|says| says.contains("18'")),
+        "{ladder:?}"
+    );
+    let form = hand.safety().ladder.form.form;
+    let refused = hand.try_act(&Action::Submit {
+        form,
+        values: Vec::new(),
+    });
+    assert!(refused.is_err(), "nothing was measured");
 }

@@ -7,6 +7,7 @@ use crate::filling::Filling;
 use crate::form::{FormOf, value_of};
 use crate::name;
 use crate::screens::Context;
+use acts::dormer::Shape;
 use acts::measure::{EdgeAt, Street};
 use serde::Serialize;
 use trade::history::History;
@@ -28,8 +29,13 @@ pub(super) fn all(
         file(context, structure),
         plane(context, structure),
         slope_pitch(context, history, structure),
+        slope_rise(context, history, structure),
+        slope_rafter(context, history, structure),
     ];
     if measured {
+        if is_outlined(history, structure) {
+            forms.push(a_dormer(context, structure));
+        }
         forms.push(place_part(context, history, structure));
     }
     forms
@@ -171,8 +177,9 @@ fn plane(context: &Context<'_>, structure: StructureId) -> Form {
         .done(context.text("roof-plane-add"), "measure-keep")
 }
 
-fn slope_pitch(context: &Context<'_>, history: &History, structure: StructureId) -> Form {
-    let slopes = FieldKind::OneOf {
+/// The slopes of a structure to choose from.
+fn slopes(context: &Context<'_>, history: &History, structure: StructureId) -> FieldKind {
+    FieldKind::OneOf {
         choices: history
             .slopes
             .iter()
@@ -186,11 +193,64 @@ fn slope_pitch(context: &Context<'_>, history: &History, structure: StructureId)
                 ),
             })
             .collect(),
-    };
+    }
+}
+
+fn slope_pitch(context: &Context<'_>, history: &History, structure: StructureId) -> Form {
+    let slopes = slopes(context, history, structure);
     Filling::new(context, FormOf::SlopePitch { structure })
         .field("slope", "roof-slope", "", slopes)
         .field("readings", "roof-readings", "", FieldKind::Inclination)
         .done(context.text("roof-slope-pitch"), "measure-keep")
+}
+
+fn slope_rise(context: &Context<'_>, history: &History, structure: StructureId) -> Form {
+    let slopes = slopes(context, history, structure);
+    Filling::new(context, FormOf::SlopeRise { structure })
+        .field("slope", "roof-slope", "", slopes)
+        .field("rise", "roof-rise", "", FieldKind::Line)
+        .field("run", "roof-run", "", FieldKind::Line)
+        .done(context.text("roof-slope-rise"), "measure-keep")
+}
+
+fn slope_rafter(context: &Context<'_>, history: &History, structure: StructureId) -> Form {
+    let slopes = slopes(context, history, structure);
+    Filling::new(context, FormOf::SlopeRafter { structure })
+        .field("slope", "roof-slope", "", slopes)
+        .field("rafter", "roof-rafter", "", FieldKind::Line)
+        .field("run", "roof-rafter-run", "", FieldKind::Line)
+        .done(context.text("roof-slope-rafter"), "measure-keep")
+}
+
+/// Whether the roof was drawn by an outline, which a dormer can stand on.
+fn is_outlined(history: &History, structure: StructureId) -> bool {
+    history
+        .sketch_of(structure)
+        .is_some_and(|sketch| !matches!(sketch.drawn, Drawn::Planes { .. }))
+}
+
+fn a_dormer(context: &Context<'_>, structure: StructureId) -> Form {
+    Filling::new(context, FormOf::Dormer { structure })
+        .field(
+            "faces",
+            "dormer-faces",
+            "",
+            choices(context, &Side::ALL, |side| side.key()),
+        )
+        .field(
+            "shape",
+            "dormer-shape",
+            "",
+            choices(context, &Shape::ALL, |shape| shape.key()),
+        )
+        .field("x", "dormer-x", "", FieldKind::Line)
+        .field("y", "dormer-y", "", FieldKind::Line)
+        .field("wide", "dormer-wide", "", FieldKind::Line)
+        .field("above", "dormer-above", "", FieldKind::Line)
+        .field("deep", "dormer-deep", "", FieldKind::Line)
+        .field("pitch", "roof-pitch", "", FieldKind::Line)
+        .field("overhang", "roof-overhang", "", FieldKind::Line)
+        .done(context.text("roof-dormer"), "measure-keep")
 }
 
 fn place_part(context: &Context<'_>, history: &History, structure: StructureId) -> Form {
@@ -244,8 +304,13 @@ fn edge_row(
         to.x.in_metres() - from.x.in_metres(),
         to.y.in_metres() - from.y.in_metres(),
     );
+    let key = if body.above_roof.is_some() {
+        "roof-edge-of-dormer"
+    } else {
+        "roof-edge"
+    };
     let name = context.say(
-        &Said::new("roof-edge")
+        &Said::new(key)
             .with("number", i64::try_from(at.edge + 1).unwrap_or(i64::MAX))
             .with(
                 "length",

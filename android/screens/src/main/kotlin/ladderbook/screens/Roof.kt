@@ -35,6 +35,20 @@ fun Roof(state: RoofState, shell: Shell) = Page(
         SectionHeading(state.edgesTitle)
         state.edges.forEach { Edge(it, shell) }
     }
+    if (state.standing.isNotEmpty()) {
+        SectionHeading(state.standingTitle)
+        Choices(shell, state.standing)
+    }
+    if (state.pitches.isNotEmpty()) {
+        SectionHeading(state.pitchesTitle)
+        Rows(shell, state.pitches)
+    }
+    state.laid?.let { laid ->
+        Fold(laid.title) {
+            Plan(laid.drawn)
+            Rows(shell, laid.numbers)
+        }
+    }
     SectionHeading(state.measureTitle)
     state.forms.forEach { FoldedForm(shell, it) }
     if (state.files.isNotEmpty()) {

@@ -13,6 +13,7 @@ import androidx.compose.ui.semantics.liveRegion
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.dp
 import ladderbook.core.CheckRow
+import ladderbook.core.LadderCheck
 import ladderbook.core.Row
 import ladderbook.core.SafetyState
 
@@ -30,6 +31,7 @@ fun Safety(state: SafetyState, shell: Shell) = Page(
     SectionHeading(state.skyTitle)
     Choices(shell, state.sky)
     FoldedForm(shell, state.temperature)
+    LadderStands(state.ladder, shell)
     SectionHeading(state.reachTitle)
     for (reach in state.reach) {
         Heading(reach.structure, Modifier.padding(EDGE, 8.dp, EDGE, 0.dp))
@@ -46,6 +48,14 @@ private fun Stop(stop: Row) = Column(
 ) {
     Say(stop.title, size = LocalSizes.current.word, bold = true)
     Say(stop.says)
+}
+
+/** The caution first, then what the rule says, then what to measure. */
+@Composable
+private fun LadderStands(check: LadderCheck, shell: Shell) {
+    Say(check.caution, Modifier.padding(EDGE, 10.dp))
+    check.says.forEach { Say(it, Modifier.padding(EDGE, 4.dp), LocalSizes.current.word, bold = true) }
+    FoldedForm(shell, check.form)
 }
 
 @Composable
