@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { start } from './harness/ladderbook.js';
-import { AT_THE_TAILGATE, lookOver } from './harness/look_over.js';
+import { AT_THE_TAILGATE, lookOver, ON_THE_LADDER } from './harness/look_over.js';
 import { openBrowser, openPhone } from './harness/phone.js';
 import { Hand } from './harness/visit.js';
 import { wordsOf } from './harness/words.js';
@@ -34,7 +34,7 @@ after(async () => {
 
 test('the plan, its numbers, and its files', async () => {
   await hand.go(hand.link(say('roof-title')));
-  const plan = page.locator('.plan svg');
+  const plan = page.locator('.plan svg').first();
   assert.equal(await plan.getAttribute('role'), 'img');
   assert.match(await plan.locator('desc').textContent(), /8:12/);
   await lookOver(page, 'roof', AT_THE_TAILGATE);
@@ -48,11 +48,43 @@ test('the plan, its numbers, and its files', async () => {
 
 test('a gable becomes a hip, and a gable again', async () => {
   const edge = page.getByRole('group').filter({ hasText: say('edge-gable') }).nth(1);
-  const slopes = () => page.locator('.plan desc').textContent();
+  const slopes = () => page.locator('.plan desc').first().textContent();
   const before = await slopes();
   await hand.go(hand.button(say('edge-hip'), edge));
   assert.notEqual(await slopes(), before);
   await hand.go(hand.button(say('edge-gable'), edge));
+  assert.equal(await slopes(), before);
+});
+
+test('a pitch from rise and run, and from a rafter', async () => {
+  const rise = await hand.unfold(say('roof-slope-rise'));
+  await rise.getByLabel(say('roof-rise')).fill('8 in');
+  await rise.getByLabel(say('roof-run')).fill('12 in');
+  await hand.keep(hand.button(say('measure-keep'), rise), 'saved-roof');
+  const rafter = await hand.unfold(say('roof-slope-rafter'));
+  await rafter.getByLabel(say('roof-rafter'), { exact: true }).fill("16' 10\"");
+  await rafter.getByLabel(say('roof-rafter-run')).fill('14 ft');
+  await hand.keep(hand.button(say('measure-keep'), rafter), 'saved-roof');
+  await page.locator('.row', { hasText: say('got-tape') }).first().waitFor();
+});
+
+test('a second dormer is put on the roof and taken off, and the shingles are looked at', async () => {
+  const slopes = () => page.locator('.plan desc').first().textContent();
+  const before = await slopes();
+  const dormer = await hand.unfold(say('roof-dormer'));
+  await dormer.getByLabel(say('dormer-x')).fill('33 ft');
+  await dormer.getByLabel(say('dormer-y')).fill('5 ft');
+  await dormer.getByLabel(say('dormer-wide')).fill('6 ft');
+  await dormer.getByLabel(say('dormer-above')).fill('2 ft');
+  await dormer.getByLabel(say('roof-pitch')).fill('8/12');
+  await lookOver(page, 'roof-forms', AT_THE_TAILGATE);
+  await hand.keep(hand.button(say('measure-keep'), dormer), 'saved-roof');
+  assert.notEqual(await slopes(), before);
+  await lookOver(page, 'roof-dormers', AT_THE_TAILGATE);
+  await hand.unfold(say('roof-laid'));
+  assert.ok((await page.locator('details[open] .plan svg polygon, details[open] .plan svg path').count()) > 500);
+  await lookOver(page, 'roof-laid', AT_THE_TAILGATE);
+  await hand.keep(page.getByRole('button', { name: new RegExp(say('roof-dormer-off', { number: '2' })) }), 'saved-dormer-off');
   assert.equal(await slopes(), before);
 });
 
@@ -113,6 +145,23 @@ test('the worksheet: what is counted there is priced, what cannot be stays typed
   await hand.keep(hand.button(say('worksheet-keep'), sheet), 'saved-worksheet');
   assert.notEqual(await course.locator('.price').innerText(), price);
   await lookOver(page, 'offer-priced-again', AT_THE_TAILGATE);
+});
+
+test('a ladder is told by the rule, the caution first', async () => {
+  const offer = page.url();
+  await page.goto(doorstep);
+  await page.getByLabel(say('request-words')).fill('Look at the dormer again.');
+  await hand.keep(hand.button(say('doorstep-open-button')), 'saved-visit');
+  const check = await hand.unfold(say('ladder-check'));
+  await check.getByLabel(say('ladder-working')).fill('20 ft');
+  await check.getByLabel(say('ladder-base')).fill('8 ft');
+  await check.getByLabel(say('ladder-landing')).fill('18 ft');
+  await hand.keep(hand.button(say('ladder-tell'), check), 'saved');
+  const told = await page.locator('main').innerText();
+  assert.ok(told.indexOf(say('ladder-caution')) < told.indexOf('66.4°') && told.includes('66.4°'), told);
+  await hand.unfold(say('ladder-check'));
+  await lookOver(page, 'safety-ladder', ON_THE_LADDER);
+  await page.goto(offer);
 });
 
 test('the same in Spanish', async () => {
