@@ -237,7 +237,7 @@ fn on_line(plan: &RoofPlan, chance: &mut Chance) -> (usize, Lies, LetsIn) {
     loop {
         let line = &plan.lines[chance.below(u32::try_from(plan.lines.len()).unwrap()) as usize];
         let lets_in = match line.kind {
-            LineKind::Valley => LetsIn::default(),
+            LineKind::Valley | LineKind::Step => LetsIn::default(),
             LineKind::Ridge | LineKind::Hip => LetsIn {
                 rain: false,
                 driven: true,
@@ -248,7 +248,6 @@ fn on_line(plan: &RoofPlan, chance: &mut Chance) -> (usize, Lies, LetsIn) {
                 driven: false,
                 thaw: true,
             },
-            LineKind::Step => LetsIn::default(),
             _ => continue,
         };
         let start = chance.within(0.0, 0.6);
@@ -378,33 +377,30 @@ fn run_down(plan: &RoofPlan, parts: &[Candidate], source: usize, chance: &mut Ch
             continue;
         }
         let here = height(&plan.planes[plane], next);
-        match plane_below(plan, next, here + 0.02) {
-            Some(other) => {
-                let meets = plan.lines.iter().find(|line| {
-                    line.planes.contains(&plane)
-                        && line.planes.contains(&other)
-                        && height(&plan.planes[other], next) > here - 0.1
-                });
-                match meets.filter(|line| line.kind == LineKind::Valley) {
-                    Some(valley) => match down_valley(plan, valley, at, chance) {
-                        Ran::Drops(at) => return at,
-                        Ran::On(next, place) => (plane, at) = (next, place),
-                    },
-                    None if meets.is_some() => (plane, at) = (other, next),
-                    // Off the eave of a roof above: half of the time in at the wall there, else on under the lower roof.
-                    None if chance.below(2) == 0 => return at,
-                    None => (plane, at) = (other, next),
-                }
+        if let Some(other) = plane_below(plan, next, here + 0.02) {
+            let meets = plan.lines.iter().find(|line| {
+                line.planes.contains(&plane)
+                    && line.planes.contains(&other)
+                    && height(&plan.planes[other], next) > here - 0.1
+            });
+            match meets.filter(|line| line.kind == LineKind::Valley) {
+                Some(valley) => match down_valley(plan, valley, at, chance) {
+                    Ran::Drops(at) => return at,
+                    Ran::On(next, place) => (plane, at) = (next, place),
+                },
+                None if meets.is_some() => (plane, at) = (other, next),
+                // Off the eave of a roof above: half of the time in at the wall there, else on under the lower roof.
+                None if chance.below(2) == 0 => return at,
+                None => (plane, at) = (other, next),
             }
-            None => {
-                // Against a wall that stands on the slope: straight down beside it, as far as it goes.
-                let straight = (at.0 + down.0 * STEP, at.1 + down.1 * STEP);
-                if inside(&plan.planes[plane], straight) {
-                    at = straight;
-                } else {
-                    // Over the eave, or a wall in the way: what is seen inside is seen at the wall.
-                    return (at.0 - down.0 * 16.0 * 0.0254, at.1 - down.1 * 16.0 * 0.0254);
-                }
+        } else {
+            // Against a wall that stands on the slope: straight down beside it, as far as it goes.
+            let straight = (at.0 + down.0 * STEP, at.1 + down.1 * STEP);
+            if inside(&plan.planes[plane], straight) {
+                at = straight;
+            } else {
+                // Over the eave, or a wall in the way: what is seen inside is seen at the wall.
+                return (at.0 - down.0 * 16.0 * 0.0254, at.1 - down.1 * 16.0 * 0.0254);
             }
         }
     }
