@@ -22,7 +22,13 @@ pub struct Pictured {
 ///
 /// # Errors
 /// Where they cannot be laid, or the book cannot be read.
-pub fn pictured(book: &Book, plan: &RoofPlan, words: &Words) -> Result<Pictured, ActError> {
+pub fn pictured(
+    book: &Book,
+    history: &History,
+    structure: StructureId,
+    plan: &RoofPlan,
+    words: &Words,
+) -> Result<Pictured, ActError> {
     let list = book.price_list()?;
     let (laid, pieces) = offer::lay_all(history, structure, plan, list.as_ref())?;
     let picture = roof::draw::laid_roof(plan, &laid, &pieces, words, roof::draw::PHONE);
