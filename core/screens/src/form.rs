@@ -246,6 +246,7 @@ impl FormOf {
             | Self::Outcome { property }
             | Self::Remind { property } => About::Property(*property),
             Self::Temperature { visit }
+            | Self::Ladder { visit }
             | Self::Say { visit, .. }
             | Self::Measure { visit, .. }
             | Self::Layers { visit, .. }
@@ -262,6 +263,9 @@ impl FormOf {
             | Self::Edge { structure, .. }
             | Self::PlacePart { structure }
             | Self::SlopePitch { structure }
+            | Self::SlopeRise { structure }
+            | Self::SlopeRafter { structure }
+            | Self::Dormer { structure }
             | Self::Stain { structure } => About::Structure(*structure),
         }
     }
