@@ -18,7 +18,7 @@ const TELLING: usize = 16;
 /// The fixed texts of the messages that are said to the roofer alone.
 fn roofers_texts(language: Language) -> Vec<String> {
     let file = format!("../../core/trade/words/{}/price.ftl", language.tag());
-    let path = Path::new(file);
+    let path = Path::new(&file);
     let text = std::fs::read_to_string(path).expect("a message file");
     text.lines()
         .filter(|line| ROOFERS.iter().any(|start| line.starts_with(start)))
