@@ -14,10 +14,10 @@ public struct DemoBook: Sendable {
     public init(_ folder: URL) { self.folder = folder }
 
     /// A demo of its own, up to the call that the main story turns on.
-    public static func atCall() throws -> DemoBook { try copy(of: callPlayed.get()) }
+    public static func atCall() throws -> DemoBook { try copy(of: "at-call") }
 
     /// A demo of its own, with all its stories.
-    public static func whole() throws -> DemoBook { try copy(of: allPlayed.get()) }
+    public static func whole() throws -> DemoBook { try copy(of: "whole") }
 
     var book: URL { folder.appending(path: "book") }
 
@@ -30,25 +30,11 @@ public struct DemoBook: Sendable {
             folder: book.path, cache: folder.appending(path: "cache").path, language: language, ports: ports.all, now: now)
     }
 
-    /// The demo is played once, and copied for each test.
-    private static let callPlayed = Result { try play("--at-call") }
-    private static let allPlayed = Result { try play() }
-
-    private static func play(_ how: String...) throws -> DemoBook {
-        let demo = DemoBook(try newFolder())
-        _ = try Program.says(["demo", "--no-serve"] + how + ["--out", demo.folder.path])
-        return demo
-    }
-
-    private static func copy(of demo: DemoBook) throws -> DemoBook {
-        let folder = try newFolder().appending(path: "demo")
-        try FileManager.default.copyItem(at: demo.folder, to: folder)
+    /// Of a demo that `test` has played.
+    private static func copy(of name: String) throws -> DemoBook {
+        let files = FileManager.default
+        let folder = files.temporaryDirectory.appending(path: "ladderbook-\(UUID().uuidString)")
+        try files.copyItem(at: URL(fileURLWithPath: Program.environment("DEMOS")).appending(path: name), to: folder)
         return DemoBook(folder)
-    }
-
-    private static func newFolder() throws -> URL {
-        let folder = FileManager.default.temporaryDirectory.appending(path: "ladderbook-\(UUID().uuidString)")
-        try FileManager.default.createDirectory(at: folder, withIntermediateDirectories: true)
-        return folder
     }
 }
