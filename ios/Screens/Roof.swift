@@ -28,6 +28,20 @@ struct Roof: View {
                 SectionHeading(state.edgesTitle)
                 Each(state.edges) { Edge(edge: $0, shell: shell) }
             }
+            if !state.standing.isEmpty {
+                SectionHeading(state.standingTitle)
+                Choices(shell: shell, buttons: state.standing)
+            }
+            if !state.pitches.isEmpty {
+                SectionHeading(state.pitchesTitle)
+                Rows(shell: shell, rows: state.pitches)
+            }
+            if let laid = state.laid {
+                Fold(laid.title) {
+                    Plan(plan: laid.drawn)
+                    Rows(shell: shell, rows: laid.numbers)
+                }
+            }
             SectionHeading(state.measureTitle)
             Each(state.forms) { FoldedForm(shell: shell, form: $0) }
             if !state.files.isEmpty {

@@ -17,6 +17,7 @@ struct Safety: View {
             SectionHeading(state.skyTitle)
             Choices(shell: shell, buttons: state.sky)
             FoldedForm(shell: shell, form: state.temperature)
+            LadderStands(check: state.ladder, shell: shell)
             SectionHeading(state.reachTitle)
             Each(state.reach) { reach in
                 VStack(alignment: .leading, spacing: 0) {
@@ -63,5 +64,18 @@ private struct Check: View {
             Rule(.thin)
         }
         .accessibilityElement(children: .contain)
+    }
+}
+
+/// The caution first, then what the rule says, then what to measure.
+private struct LadderStands: View {
+    let check: LadderCheck
+    let shell: Shell
+    @Environment(\.sizes) private var sizes
+
+    var body: some View {
+        Say(check.caution).padding(.horizontal, .edge).padding(.vertical, .gap)
+        Each(check.says) { Say($0, size: sizes.word, bold: true).padding(.horizontal, .edge).padding(.vertical, 4) }
+        FoldedForm(shell: shell, form: check.form)
     }
 }
