@@ -21,6 +21,10 @@ import androidx.compose.foundation.shape.RoundedCornerShape
 import androidx.compose.foundation.verticalScroll
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.CompositionLocalProvider
+import androidx.compose.runtime.getValue
+import androidx.compose.runtime.movableContentOf
+import androidx.compose.runtime.remember
+import androidx.compose.runtime.rememberUpdatedState
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.LocalDensity
@@ -55,18 +59,23 @@ fun Page(
     head: @Composable ColumnScope.() -> Unit,
     body: @Composable ColumnScope.() -> Unit,
 ) = CompositionLocalProvider(LocalSizes provides sizes) {
-    BoxWithConstraints(Modifier.fillMaxSize().background(LocalColours.current.paper)) {
-        val content: @Composable (Modifier) -> Unit = { modifier ->
+    val top by rememberUpdatedState(head)
+    val rest by rememberUpdatedState(body)
+    // What is unfolded and half typed stays so when the phone is turned.
+    val content = remember(shell, scroll) {
+        movableContentOf<Modifier> { modifier ->
             Column(modifier.semantics { isTraversalGroup = true }) {
                 Told(shell)
                 Column(Modifier.fillMaxSize().verticalScroll(scroll)) {
-                    Column(Modifier.fillMaxWidth().padding(EDGE, 12.dp, EDGE, GAP), content = head)
+                    Column(Modifier.fillMaxWidth().padding(EDGE, 12.dp, EDGE, GAP)) { top() }
                     Rule(LINE)
-                    body()
+                    rest()
                     Box(Modifier.height(EDGE))
                 }
             }
         }
+    }
+    BoxWithConstraints(Modifier.fillMaxSize().background(LocalColours.current.paper)) {
         if (maxWidth > maxHeight && maxHeight < 500.dp) {
             Row {
                 content(Modifier.weight(1f).fillMaxHeight())
@@ -85,7 +94,7 @@ fun Page(
 
 @Composable
 private fun Lying(hand: List<InHand>) = Column(
-    Modifier.width(176.dp).fillMaxHeight().verticalScroll(rememberScrollState()).padding(8.dp).semantics { isTraversalGroup = true },
+    Modifier.width(if (wordsAreLarge()) 240.dp else 176.dp).fillMaxHeight().verticalScroll(rememberScrollState()).padding(8.dp).semantics { isTraversalGroup = true },
     Arrangement.spacedBy(GAP, Alignment.Bottom),
 ) {
     hand.forEach { it.draw(Modifier.fillMaxWidth()) }

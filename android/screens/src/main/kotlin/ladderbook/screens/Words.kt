@@ -60,8 +60,8 @@ fun Say(
 fun Fitting(text: String, size: TextUnit, colour: Color) = BoxWithConstraints(contentAlignment = Alignment.Center) {
     val measurer = rememberTextMeasurer()
     val bold = style(size, bold = true, colour = colour, align = TextAlign.Center)
-    val longest = text.split(' ').maxBy { it.length }
-    val wide = measurer.measure(longest, bold, softWrap = false).size.width.toFloat()
+    // As many letters take more or less room: "Arriba:" and "empezar".
+    val wide = text.split(' ').maxOf { measurer.measure(it, bold, softWrap = false).size.width }.toFloat()
     val share = (constraints.maxWidth / wide).coerceAtMost(1f)
     val fitting = if (share < 1f) bold.fontSize.value * share * ALMOST else bold.fontSize.value
     BasicText(text, style = bold.copy(fontSize = maxOf(fitting, LEAST / LocalDensity.current.fontScale).sp))
