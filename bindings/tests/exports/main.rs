@@ -15,10 +15,10 @@ fn the_exports_are_as_they_were_accepted() {
     let now = print::exports(found);
     let file = Path::new("exports.txt");
     if std::env::var_os("ACCEPT_EXPORTS").is_some() {
-        std::fs::write(&file, &now).unwrap();
+        std::fs::write(file, &now).unwrap();
         return;
     }
-    let accepted = std::fs::read_to_string(&file).unwrap_or_default();
+    let accepted = std::fs::read_to_string(file).unwrap_or_default();
     let gone = accepted
         .lines()
         .filter(|line| !now.lines().any(|other| other == *line));

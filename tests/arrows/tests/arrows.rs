@@ -27,10 +27,10 @@ fn the_arrows_are_as_they_were_accepted() {
     let file = Path::new("arrows.txt");
     let now = print::arrows(&rooms::read(&workspace()));
     if std::env::var_os("ACCEPT_ARROWS").is_some() {
-        std::fs::write(&file, &now).unwrap();
+        std::fs::write(file, &now).unwrap();
         return;
     }
-    let accepted = std::fs::read_to_string(&file).unwrap_or_default();
+    let accepted = std::fs::read_to_string(file).unwrap_or_default();
     let gone = accepted
         .lines()
         .filter(|line| !now.lines().any(|other| other == *line));
