@@ -238,7 +238,7 @@ const WRONG: &[(&str, &str)] = &[
         r#"{"unit":"mm","pitch":"6/12","outline":[[0,0],[12000,0],[0,8000],[12000,8000]]}"#,
     ),
     (
-        "hole 1 lies outside",
+        "Hole 1 lies outside",
         r#"{"unit":"ft","pitch":"6/12","outline":[[0,0],[40,0],[40,28]],"holes":[[[50,0],[60,0],[60,9]]]}"#,
     ),
     (
