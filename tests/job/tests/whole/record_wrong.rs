@@ -185,7 +185,7 @@ fn every_wrong_file_is_refused_at_its_place_and_changes_nothing() {
         let problems = refused(&mut book, &file.to_string());
         let found: Vec<_> = problems.iter().map(place).collect();
         assert_eq!(found, [(*wrong, pointer(at))], "{problems:?}");
-        said.extend(in_both(&problems[0].says()));
+        said.extend(in_both(&problems[0].says()).map(|told| by_table(at, &told)));
         assert_eq!(state(&book), before, "{wrong:?} changes nothing");
     }
     for (text, at) in NO_JSON {
@@ -300,6 +300,12 @@ fn nothing_is_taken_in_beside_an_open_visit() {
 /// A place in a file as a JSON pointer (RFC 6901).
 fn pointer(at: &str) -> String {
     format!("/{}", at.replace('.', "/"))
+}
+
+/// A sentence with its place as the table writes it.
+fn by_table(at: &str, told: &str) -> String {
+    let says = told.strip_prefix(&pointer(at));
+    format!("{at}{}", says.expect("the place comes first"))
 }
 
 /// What is wrong, and where.
