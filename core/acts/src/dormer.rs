@@ -5,14 +5,9 @@ use book::{Book, Entry};
 use trade::history::History;
 use trade::ids::StructureId;
 use trade::property::Side;
-use trade::roof::{Plane, RoofPlan};
+use trade::roof::RoofPlan;
 use trade::sketch::{Body, Drawn, EdgeIs, OutlineOf, SketchEdge};
 use trade::units::{Length, Pitch};
-
-/// How finely the way back into the slope is followed, and how far at most, in metres.
-const STEP: f64 = 0.02;
-/// See [`STEP`].
-const FARTHEST: f64 = 30.0;
 
 /// What roof a dormer has.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
@@ -167,9 +162,10 @@ fn body(dormer: &Dormer, plan: &RoofPlan) -> Body {
     };
     let along = (-out.1, out.0);
     let half = dormer.wide.in_metres() / 2.0;
-    let deep = dormer
-        .deep
-        .map_or_else(|| up_to_the_top(plan, (x, y), out), Length::in_metres);
+    let deep = dormer.deep.map_or_else(
+        || roof::back_to_the_top(plan, (x, y), out),
+        Length::in_metres,
+    );
     let corner = |aside: f64, back: f64| {
         (
             x + along.0 * aside - out.0 * back,
@@ -204,47 +200,4 @@ fn body(dormer: &Dormer, plan: &RoofPlan) -> Body {
         raised: Length::ZERO,
         above_roof: Some(dormer.above),
     }
-}
-
-/// How far it is from a place straight back to where the roof is highest: no dormer that dies into the slope reaches farther.
-fn up_to_the_top(plan: &RoofPlan, from: (f64, f64), out: (f64, f64)) -> f64 {
-    let mut highest = (0.0, f64::NEG_INFINITY);
-    let mut back = STEP;
-    while back < FARTHEST {
-        let place = (from.0 - out.0 * back, from.1 - out.1 * back);
-        let height = plan
-            .planes
-            .iter()
-            .filter(|plane| holds(plane, place))
-            .map(|plane| height(plane, place))
-            .max_by(f64::total_cmp);
-        match height {
-            Some(height) if height > highest.1 => highest = (back, height),
-            _ if highest.1.is_finite() => break,
-            _ => {}
-        }
-        back += STEP;
-    }
-    highest.0
-}
-
-fn holds(plane: &Plane, place: (f64, f64)) -> bool {
-    let rings = std::iter::once(&plane.corners).chain(&plane.holes);
-    rings
-        .flat_map(|ring| ring.iter().zip(ring.iter().cycle().skip(1)))
-        .filter(|(a, b)| {
-            (a.y > place.1) != (b.y > place.1)
-                && place.0 < a.x + (place.1 - a.y) / (b.y - a.y) * (b.x - a.x)
-        })
-        .count()
-        % 2
-        == 1
-}
-
-fn height(plane: &Plane, place: (f64, f64)) -> f64 {
-    let Some(eave) = plane.corners.first() else {
-        return 0.0;
-    };
-    let down = (place.0 - eave.x) * plane.downhill.0 + (place.1 - eave.y) * plane.downhill.1;
-    eave.z - down * plane.pitch.in_twelfths() / 12.0
 }

@@ -12,6 +12,7 @@ mod lines;
 mod overlay;
 mod seen;
 mod surface;
+mod top;
 mod walls;
 
 use crate::error::ShapeError;
@@ -26,6 +27,8 @@ use std::collections::BTreeMap;
 use surface::Surface;
 use trade::roof::{Corner, Plane};
 use trade::units::{Area, Length};
+
+pub use top::back_to_the_top;
 
 /// How far two heights may be apart, in metres, that meet.
 const TOUCHES: f64 = 1e-5;

@@ -20,6 +20,7 @@ pub mod skeleton;
 pub mod survey;
 mod typed;
 
+pub use dormer::back_to_the_top;
 pub use error::ShapeError;
 pub use plan::{plan, plan_of};
 pub use read::read_outline;

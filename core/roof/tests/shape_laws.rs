@@ -9,7 +9,7 @@
 mod shapes;
 
 use proptest::prelude::*;
-use shapes::{body, ring, rise, try_plan};
+use shapes::{body, changed, negative, ring, rise, try_plan};
 use trade::roof::{Corner, LineKind, Plane, RoofPlan};
 use trade::sketch::{Body, EdgeIs, OutlineOf, SketchEdge};
 use trade::units::Length;
@@ -131,18 +131,6 @@ fn same_numbers(one: &RoofPlan, other: &RoofPlan, scale: f64) -> Result<(), Test
         );
     }
     Ok(())
-}
-
-fn changed(body: &Body, change: impl Fn(&SketchEdge) -> (Length, Length)) -> Body {
-    let mut changed = body.clone();
-    for edge in changed.rings.iter_mut().flatten() {
-        (edge.x, edge.y) = change(edge);
-    }
-    changed
-}
-
-fn negative(length: Length) -> Length {
-    Length::of_nanometres(-length.nanometres())
 }
 
 proptest! {

@@ -5,10 +5,9 @@
 mod shapes;
 
 use proptest::prelude::*;
-use shapes::{body, ring, rise, try_plan};
+use shapes::{body, changed, negative, ring, rise, try_plan};
 use trade::roof::{Corner, LineKind, RoofLine, RoofPlan};
-use trade::sketch::{Body, EdgeIs, SketchEdge};
-use trade::units::Length;
+use trade::sketch::{Body, EdgeIs};
 
 /// A comb: teeth of whole feet on a bar, so that many edges come into one line at once.
 fn comb() -> impl Strategy<Value = Vec<(f64, f64)>> {
@@ -153,18 +152,6 @@ fn same(one: &RoofPlan, other: &RoofPlan) -> Result<(), TestCaseError> {
         prop_assert!(near(a, b), "{a} {b}");
     }
     Ok(())
-}
-
-fn changed(body: &Body, change: impl Fn(&SketchEdge) -> (Length, Length)) -> Body {
-    let mut changed = body.clone();
-    for edge in changed.rings.iter_mut().flatten() {
-        (edge.x, edge.y) = change(edge);
-    }
-    changed
-}
-
-fn negative(length: Length) -> Length {
-    Length::of_nanometres(-length.nanometres())
 }
 
 proptest! {

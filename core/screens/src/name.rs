@@ -1,10 +1,11 @@
 //! How parts, spots and structures are called on a screen.
 
+use crate::block::Choice;
 use acts::walk::Spot;
 use trade::catalogue::KindKey;
 use trade::history::History;
 use trade::ids::{PartId, SlopeId, StructureId};
-use trade::property::{Part, Structure};
+use trade::property::{Part, Side, Structure};
 use trade::words::{Said, Words};
 
 /// A structure's name.
@@ -29,6 +30,28 @@ fn of_structure(words: &Words, structure: &Structure) -> String {
         .name
         .clone()
         .unwrap_or_else(|| words.text(structure.kind.key()))
+}
+
+/// A slope's name: its letter and the side it faces.
+pub(crate) fn slope(words: &Words, letter: impl ToString, side: Side) -> String {
+    words.say(
+        &Said::new("slope-name")
+            .with("letter", letter.to_string())
+            .with("side", Said::new(side.key())),
+    )
+}
+
+/// The slopes of a structure to choose from.
+pub(crate) fn slopes(words: &Words, history: &History, structure: StructureId) -> Vec<Choice> {
+    history
+        .slopes
+        .iter()
+        .filter(|one| one.structure == structure)
+        .map(|one| Choice {
+            value: one.id.to_string(),
+            label: slope(words, one.letter, one.side),
+        })
+        .collect()
 }
 
 /// A part's name: its kind, and which one or on which slope.

@@ -67,3 +67,16 @@ pub fn in_feet(plan: &RoofPlan, kind: LineKind) -> Vec<f64> {
         .map(|line| line.length.in_feet())
         .collect()
 }
+
+/// A body with its corners put elsewhere.
+pub fn changed(body: &Body, change: impl Fn(&SketchEdge) -> (Length, Length)) -> Body {
+    let mut changed = body.clone();
+    for edge in changed.rings.iter_mut().flatten() {
+        (edge.x, edge.y) = change(edge);
+    }
+    changed
+}
+
+pub fn negative(length: Length) -> Length {
+    Length::of_nanometres(-length.nanometres())
+}

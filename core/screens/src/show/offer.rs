@@ -305,7 +305,7 @@ fn all_the_same(
         narrowed: refused.narrowed,
     };
     Filling::new(context, form)
-        .field("because", "offer-because", "", FieldKind::Words)
+        .blank("because", "offer-because", FieldKind::Words)
         .done(
             context.say(&Said::new("offer-all-the-same").with("what", what)),
             "offer-put",

@@ -296,6 +296,6 @@ fn found(context: &Context<'_>, kept: PropertyId, like: &str) -> Result<Vec<Twin
 
 fn erase(context: &Context<'_>, property: PropertyId) -> Form {
     Filling::new(context, FormOf::Erase { property })
-        .field("confirm", "property-erase-confirm", "", FieldKind::Line)
+        .blank("confirm", "property-erase-confirm", FieldKind::Line)
         .done(context.text("property-erase"), "property-erase-button")
 }

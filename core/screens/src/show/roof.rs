@@ -234,11 +234,7 @@ fn pitches(context: &Context<'_>, history: &History, structure: StructureId) -> 
         .filter_map(|slope| Some((slope, slope.pitch?)))
         .map(|(slope, pitch)| {
             row(
-                context.say(
-                    &Said::new("slope-name")
-                        .with("letter", slope.letter.to_string())
-                        .with("side", Said::new(slope.side.key())),
-                ),
+                name::slope(context.words, slope.letter, slope.side),
                 context.say(
                     &Said::new("roof-pitch-got")
                         .with("pitch", pitch.value)
@@ -256,11 +252,7 @@ fn planes(context: &Context<'_>, plan: &RoofPlan) -> Vec<Row> {
         .iter()
         .map(|plane| {
             row(
-                context.say(
-                    &Said::new("slope-name")
-                        .with("letter", plane.letter.clone())
-                        .with("side", Said::new(measure::faces(plane).key())),
-                ),
+                name::slope(context.words, &plane.letter, measure::faces(plane)),
                 context.say(&measured::plane_said(plane)),
             )
         })

@@ -376,20 +376,7 @@ impl Page<'_> {
                 label: self.context.text(&kind.key.message()),
             })
             .collect();
-        let slopes = self
-            .history
-            .slopes
-            .iter()
-            .filter(|slope| slope.structure == self.structure)
-            .map(|slope| Choice {
-                value: slope.id.to_string(),
-                label: self.context.say(
-                    &Said::new("slope-name")
-                        .with("letter", slope.letter.to_string())
-                        .with("side", Said::new(slope.side.key())),
-                ),
-            })
-            .collect();
+        let slopes = name::slopes(self.context.words, self.history, self.structure);
         let form = FormOf::AddPart {
             visit: self.visit.id,
             structure: self.structure,

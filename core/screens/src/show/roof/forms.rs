@@ -100,38 +100,37 @@ fn a_box(context: &Context<'_>, structure: StructureId) -> Form {
         ("gable-front", "ends-gable-front"),
     ];
     Filling::new(context, FormOf::RoofBox { structure })
-        .field("across", "roof-across", "", FieldKind::Line)
-        .field("deep", "roof-deep", "", FieldKind::Line)
-        .field("pitch", "roof-pitch", "", FieldKind::Line)
-        .field("overhang", "roof-overhang", "", FieldKind::Line)
-        .field("ends", "roof-ends", "", named(context, &ends))
-        .field("of", "roof-of", "", outline_of(context))
-        .field("got", "measure-got", "", lengths_got(context))
+        .blank("across", "roof-across", FieldKind::Line)
+        .blank("deep", "roof-deep", FieldKind::Line)
+        .blank("pitch", "roof-pitch", FieldKind::Line)
+        .blank("overhang", "roof-overhang", FieldKind::Line)
+        .blank("ends", "roof-ends", named(context, &ends))
+        .blank("of", "roof-of", outline_of(context))
+        .blank("got", "measure-got", lengths_got(context))
         .done(context.text("roof-box"), "measure-keep")
 }
 
 fn sides(context: &Context<'_>, structure: StructureId) -> Form {
     Filling::new(context, FormOf::RoofSides { structure })
-        .field("sides", "roof-sides-how", "", FieldKind::Words)
-        .field("pitch", "roof-pitch", "", FieldKind::Line)
-        .field("overhang", "roof-overhang", "", FieldKind::Line)
-        .field("of", "roof-of", "", outline_of(context))
-        .field("got", "measure-got", "", lengths_got(context))
+        .blank("sides", "roof-sides-how", FieldKind::Words)
+        .blank("pitch", "roof-pitch", FieldKind::Line)
+        .blank("overhang", "roof-overhang", FieldKind::Line)
+        .blank("of", "roof-of", outline_of(context))
+        .blank("got", "measure-got", lengths_got(context))
         .done(context.text("roof-sides"), "measure-keep")
 }
 
 fn file(context: &Context<'_>, structure: StructureId) -> Form {
     let got = value_of(&Got::Footprint);
     Filling::new(context, FormOf::RoofFile { structure })
-        .field("file", "roof-file-how", "", FieldKind::Words)
-        .field(
+        .blank("file", "roof-file-how", FieldKind::Words)
+        .blank(
             "street",
             "roof-street",
-            "",
             choices(context, &Street::ALL, |street| street.key()),
         )
-        .field("pitch", "roof-pitch", "", FieldKind::Line)
-        .field("overhang", "roof-overhang", "", FieldKind::Line)
+        .blank("pitch", "roof-pitch", FieldKind::Line)
+        .blank("overhang", "roof-overhang", FieldKind::Line)
         .field("got", "measure-got", &got, lengths_got(context))
         .done(context.text("roof-file"), "measure-keep")
 }
@@ -160,65 +159,45 @@ fn plane(context: &Context<'_>, structure: StructureId) -> Form {
         .map(|(value, label)| (value.as_str(), *label))
         .collect();
     Filling::new(context, FormOf::RoofPlane { structure })
-        .field(
+        .blank(
             "side",
             "plane-side",
-            "",
             choices(context, &Side::ALL, |side| side.key()),
         )
-        .field("pitch", "roof-pitch", "", FieldKind::Line)
-        .field("eave", "plane-eave", "", FieldKind::Line)
-        .field("high", "plane-high", "", FieldKind::Line)
-        .field("up", "plane-up", "", FieldKind::Line)
-        .field("high-is", "plane-high-is", "", named(context, &high))
-        .field("left", "plane-left", "", named(context, &side))
-        .field("right", "plane-right", "", named(context, &side))
-        .field("got", "measure-got", "", lengths_got(context))
+        .blank("pitch", "roof-pitch", FieldKind::Line)
+        .blank("eave", "plane-eave", FieldKind::Line)
+        .blank("high", "plane-high", FieldKind::Line)
+        .blank("up", "plane-up", FieldKind::Line)
+        .blank("high-is", "plane-high-is", named(context, &high))
+        .blank("left", "plane-left", named(context, &side))
+        .blank("right", "plane-right", named(context, &side))
+        .blank("got", "measure-got", lengths_got(context))
         .done(context.text("roof-plane-add"), "measure-keep")
 }
 
-/// The slopes of a structure to choose from.
-fn slopes(context: &Context<'_>, history: &History, structure: StructureId) -> FieldKind {
-    FieldKind::OneOf {
-        choices: history
-            .slopes
-            .iter()
-            .filter(|slope| slope.structure == structure)
-            .map(|slope| Choice {
-                value: slope.id.to_string(),
-                label: context.say(
-                    &Said::new("slope-name")
-                        .with("letter", slope.letter.to_string())
-                        .with("side", Said::new(slope.side.key())),
-                ),
-            })
-            .collect(),
-    }
-}
-
 fn slope_pitch(context: &Context<'_>, history: &History, structure: StructureId) -> Form {
-    let slopes = slopes(context, history, structure);
+    let slopes = name::slopes(context.words, history, structure);
     Filling::new(context, FormOf::SlopePitch { structure })
-        .field("slope", "roof-slope", "", slopes)
-        .field("readings", "roof-readings", "", FieldKind::Inclination)
+        .one_of("slope", "roof-slope", slopes)
+        .blank("readings", "roof-readings", FieldKind::Inclination)
         .done(context.text("roof-slope-pitch"), "measure-keep")
 }
 
 fn slope_rise(context: &Context<'_>, history: &History, structure: StructureId) -> Form {
-    let slopes = slopes(context, history, structure);
+    let slopes = name::slopes(context.words, history, structure);
     Filling::new(context, FormOf::SlopeRise { structure })
-        .field("slope", "roof-slope", "", slopes)
-        .field("rise", "roof-rise", "", FieldKind::Line)
-        .field("run", "roof-run", "", FieldKind::Line)
+        .one_of("slope", "roof-slope", slopes)
+        .blank("rise", "roof-rise", FieldKind::Line)
+        .blank("run", "roof-run", FieldKind::Line)
         .done(context.text("roof-slope-rise"), "measure-keep")
 }
 
 fn slope_rafter(context: &Context<'_>, history: &History, structure: StructureId) -> Form {
-    let slopes = slopes(context, history, structure);
+    let slopes = name::slopes(context.words, history, structure);
     Filling::new(context, FormOf::SlopeRafter { structure })
-        .field("slope", "roof-slope", "", slopes)
-        .field("rafter", "roof-rafter", "", FieldKind::Line)
-        .field("run", "roof-rafter-run", "", FieldKind::Line)
+        .one_of("slope", "roof-slope", slopes)
+        .blank("rafter", "roof-rafter", FieldKind::Line)
+        .blank("run", "roof-rafter-run", FieldKind::Line)
         .done(context.text("roof-slope-rafter"), "measure-keep")
 }
 
@@ -231,25 +210,23 @@ fn is_outlined(history: &History, structure: StructureId) -> bool {
 
 fn a_dormer(context: &Context<'_>, structure: StructureId) -> Form {
     Filling::new(context, FormOf::Dormer { structure })
-        .field(
+        .blank(
             "faces",
             "dormer-faces",
-            "",
             choices(context, &Side::ALL, |side| side.key()),
         )
-        .field(
+        .blank(
             "shape",
             "dormer-shape",
-            "",
             choices(context, &Shape::ALL, |shape| shape.key()),
         )
-        .field("x", "dormer-x", "", FieldKind::Line)
-        .field("y", "dormer-y", "", FieldKind::Line)
-        .field("wide", "dormer-wide", "", FieldKind::Line)
-        .field("above", "dormer-above", "", FieldKind::Line)
-        .field("deep", "dormer-deep", "", FieldKind::Line)
-        .field("pitch", "roof-pitch", "", FieldKind::Line)
-        .field("overhang", "roof-overhang", "", FieldKind::Line)
+        .blank("x", "dormer-x", FieldKind::Line)
+        .blank("y", "dormer-y", FieldKind::Line)
+        .blank("wide", "dormer-wide", FieldKind::Line)
+        .blank("above", "dormer-above", FieldKind::Line)
+        .blank("deep", "dormer-deep", FieldKind::Line)
+        .blank("pitch", "roof-pitch", FieldKind::Line)
+        .blank("overhang", "roof-overhang", FieldKind::Line)
         .done(context.text("roof-dormer"), "measure-keep")
 }
 
@@ -264,9 +241,9 @@ fn place_part(context: &Context<'_>, history: &History, structure: StructureId) 
             .collect(),
     };
     Filling::new(context, FormOf::PlacePart { structure })
-        .field("part", "roof-part", "", parts)
-        .field("x", "roof-x", "", FieldKind::Line)
-        .field("y", "roof-y", "", FieldKind::Line)
+        .blank("part", "roof-part", parts)
+        .blank("x", "roof-x", FieldKind::Line)
+        .blank("y", "roof-y", FieldKind::Line)
         .done(context.text("roof-place-part"), "measure-keep")
 }
 
