@@ -68,7 +68,7 @@ test('a pitch from rise and run, and from a rafter', async () => {
   await page.locator('.row', { hasText: say('got-tape') }).first().waitFor();
 });
 
-test('a second dormer is put on the roof', async () => {
+test('a second dormer is put on the roof and taken off, and the shingles are looked at', async () => {
   const slopes = () => page.locator('.plan desc').first().textContent();
   const before = await slopes();
   const dormer = await hand.unfold(say('roof-dormer'));
@@ -81,6 +81,13 @@ test('a second dormer is put on the roof', async () => {
   await hand.keep(hand.button(say('measure-keep'), dormer), 'saved-roof');
   assert.notEqual(await slopes(), before);
   await lookOver(page, 'roof-dormers', AT_THE_TAILGATE);
+  await hand.unfold(say('roof-laid'));
+  const rims = await page.locator('details .plan svg path').evaluateAll((all) => all.map((one) => one.getAttribute('d')));
+  const shingles = rims.join('').split('M').length - 1;
+  assert.ok(shingles > 500, `${shingles} shingles are drawn`);
+  await lookOver(page, 'roof-laid', AT_THE_TAILGATE);
+  await hand.keep(page.getByRole('button', { name: new RegExp(say('roof-dormer-off', { number: '2' })) }), 'saved-dormer-off');
+  assert.equal(await slopes(), before);
 });
 
 test('what gives no roof is refused, and stays typed', async () => {

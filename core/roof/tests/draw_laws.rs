@@ -344,18 +344,24 @@ fn parts_nobody_placed_lie_where_their_kind_lives() {
     assert_eq!(places[6], None);
 }
 
-#[test]
-fn no_two_kinds_of_line_are_drawn_alike() {
-    // Every kind once: its sample stands in the key, in order.
+/// A roof with every kind of line once.
+fn of_every_kind() -> RoofPlan {
     let mut roof = gable(10.0, 8.0, Pitch::rise(6));
     let line = roof.lines[0].clone();
-    roof.lines
-        .extend(LineKind::ALL.map(|kind| trade::roof::RoofLine {
+    roof.lines = LineKind::ALL
+        .map(|kind| trade::roof::RoofLine {
             kind,
             ..line.clone()
-        }));
+        })
+        .to_vec();
+    roof
+}
+
+#[test]
+fn no_two_kinds_of_line_are_drawn_alike() {
+    // The samples of the key come last.
     let drawing = plan(
-        &roof,
+        &of_every_kind(),
         &Marks::default(),
         Words::of(Language::English),
         PHONE,
@@ -374,6 +380,22 @@ fn no_two_kinds_of_line_are_drawn_alike() {
     pens.sort();
     pens.dedup();
     assert_eq!(pens.len(), LineKind::ALL.len());
+}
+
+#[test]
+fn every_word_of_the_key_is_on_the_sheet_in_each_language() {
+    for language in [Language::English, Language::Spanish] {
+        let words = Words::of(language);
+        let drawing = plan(&of_every_kind(), &Marks::default(), words, PHONE).drawing;
+        for kind in LineKind::ALL {
+            let text = words.text(kind.key());
+            let written = drawing.words().find(|one| one.text == text).unwrap();
+            assert!(
+                Turned::of(written).within(drawing.width, drawing.height),
+                "{text} runs off the sheet"
+            );
+        }
+    }
 }
 
 #[test]
