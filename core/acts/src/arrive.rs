@@ -57,7 +57,7 @@ pub fn add(book: &mut Book, new: NewProperty, moment: Moment) -> Result<Property
     let id = property.id;
     book.write(moment.at, |tx| {
         tx.record(Entry::Property(property))?;
-        add_house(tx, id, moment)?;
+        write_with_slopes(tx, id, StructureKind::House, None, moment)?;
         Ok(id)
     })
 }
@@ -89,32 +89,6 @@ fn property_of(new: NewProperty, moment: Moment) -> Property {
     }
 }
 
-fn add_house(
-    tx: &mut book::Writing<'_>,
-    property: PropertyId,
-    moment: Moment,
-) -> Result<StructureId, ActError> {
-    let structure = Structure {
-        id: moment.id(),
-        property,
-        kind: StructureKind::House,
-        name: None,
-        gone: None,
-    };
-    let id = structure.id;
-    tx.record(Entry::Structure(structure))?;
-    for (side, letter) in [(Side::Front, 'A'), (Side::Rear, 'B')] {
-        tx.record(Entry::Slope(Slope {
-            id: moment.id(),
-            structure: id,
-            side,
-            letter,
-            pitch: None,
-        }))?;
-    }
-    Ok(id)
-}
-
 /// Adds a structure to a property, with a front and a rear slope.
 ///
 /// # Errors
@@ -137,9 +111,20 @@ pub(crate) fn write_structure(
     moment: Moment,
 ) -> Result<StructureId, ActError> {
     let taken = history.slopes.iter().map(|slope| slope.letter).max();
+    write_with_slopes(tx, history.property.id, kind, taken, moment)
+}
+
+/// A structure with a front and a rear slope, whose letters follow the last one `taken`.
+fn write_with_slopes(
+    tx: &mut Writing<'_>,
+    property: PropertyId,
+    kind: StructureKind,
+    taken: Option<char>,
+    moment: Moment,
+) -> Result<StructureId, ActError> {
     let structure = Structure {
         id: moment.id(),
-        property: history.property.id,
+        property,
         kind,
         name: None,
         gone: None,
@@ -148,15 +133,8 @@ pub(crate) fn write_structure(
     tx.record(Entry::Structure(structure))?;
     let first = next_letter(taken);
     let second = next_letter(Some(first));
-    for (side, letter) in [(Side::Front, first), (Side::Rear, second)] {
-        tx.record(Entry::Slope(Slope {
-            id: moment.id(),
-            structure: id,
-            side,
-            letter,
-            pitch: None,
-        }))?;
-    }
+    write_lettered(tx, id, Side::Front, first, moment)?;
+    write_lettered(tx, id, Side::Rear, second, moment)?;
     Ok(id)
 }
 
@@ -171,7 +149,17 @@ pub(crate) fn write_slope(
     history
         .structure(structure)
         .ok_or_else(|| ActError::not_there("there-structure"))?;
-    let letter = next_letter(history.slopes.iter().map(|slope| slope.letter).max());
+    let taken = history.slopes.iter().map(|slope| slope.letter).max();
+    write_lettered(tx, structure, side, next_letter(taken), moment)
+}
+
+fn write_lettered(
+    tx: &mut Writing<'_>,
+    structure: StructureId,
+    side: Side,
+    letter: char,
+    moment: Moment,
+) -> Result<(), ActError> {
     tx.record(Entry::Slope(Slope {
         id: moment.id(),
         structure,

@@ -445,7 +445,24 @@ pub fn pitch_of_readings(readings: &[&str]) -> Result<Measured<Pitch>, ActError>
             within: Got::Tape.within(),
         });
     }
-    Ok(roof::angles::from_readings(&degrees_of(readings)?)?)
+    Ok(to_tenth(roof::angles::from_readings(&degrees_of(
+        readings,
+    )?)?))
+}
+
+/// A measured pitch to a tenth in twelve: nothing on a roof tells it finer. What that leaves out is within its tolerance.
+fn to_tenth(measured: Measured<Pitch>) -> Measured<Pitch> {
+    let (exact, value) = (measured.value.in_twelfths(), measured.value.to_tenth());
+    let left_out = if exact > 0.0 {
+        (value.in_twelfths() - exact).abs() / exact
+    } else {
+        0.0
+    };
+    Measured {
+        value,
+        within: measured.within + left_out,
+        ..measured
+    }
 }
 
 /// Readings in degrees.
@@ -466,7 +483,7 @@ pub(crate) fn degrees_of(readings: &[&str]) -> Result<Vec<f64>, ActError> {
 /// # Errors
 /// Where the run is nothing, or no roof is as steep.
 pub fn pitch_of_rise(rise: Length, run: Length) -> Result<Measured<Pitch>, ActError> {
-    Ok(roof::angles::from_rise(rise, run)?)
+    Ok(to_tenth(roof::angles::from_rise(rise, run)?))
 }
 
 /// A pitch from the length of a rafter over its run, both taped, the overhang left out on both.
@@ -474,7 +491,7 @@ pub fn pitch_of_rise(rise: Length, run: Length) -> Result<Measured<Pitch>, ActEr
 /// # Errors
 /// Where one is nothing, or the rafter is shorter than its run.
 pub fn pitch_of_rafter(rafter: Length, run: Length) -> Result<Measured<Pitch>, ActError> {
-    Ok(roof::angles::from_rafter(rafter, run)?)
+    Ok(to_tenth(roof::angles::from_rafter(rafter, run)?))
 }
 
 /// The plan of a structure as it is shown: the parts on it that are not sound bear their numbers.

@@ -3,7 +3,6 @@
 use crate::Pictures;
 use crate::content::Picture;
 use image::codecs::jpeg::JpegEncoder;
-use image::imageops::FilterType;
 use image::metadata::Orientation;
 use image::{DynamicImage, ImageDecoder, ImageReader, Limits};
 use std::io::Cursor;
@@ -49,7 +48,7 @@ fn upright(original: &[u8], recorded: u8) -> Option<DynamicImage> {
     };
     let full = DynamicImage::from_decoder(decoder).ok()?;
     let mut small = if full.width().max(full.height()) > LONGER_SIDE {
-        full.resize(LONGER_SIDE, LONGER_SIDE, FilterType::Triangle)
+        full.thumbnail(LONGER_SIDE, LONGER_SIDE)
     } else {
         full
     };

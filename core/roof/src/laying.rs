@@ -297,7 +297,7 @@ impl<'a> Layer<'a> {
             cap,
             cap_length,
             caps,
-            bundles: (field + starter + cap).div_ceil(self.pieces.bundle),
+            bundles: bundles(self.pieces, field, starter + cap),
             covered,
             lapped,
             dropped: Area::square_metres(dropped),
@@ -307,6 +307,15 @@ impl<'a> Layer<'a> {
         };
         (laid, self.laid)
     }
+}
+
+fn bundles(pieces: &Pieces, field: u32, starter_and_caps: u32) -> u32 {
+    let besides = if pieces.give_starter_and_caps() {
+        starter_and_caps
+    } else {
+        0
+    };
+    (field + besides).div_ceil(pieces.bundle)
 }
 
 fn share(of: f64, whole: f64) -> f64 {

@@ -175,6 +175,15 @@ fn a_starter_up_the_rakes_is_counted_where_that_is_practice() {
     assert_eq!(laid.bundles, (laid.field + 50 + 37).div_ceil(27));
 }
 
+/// Laminated shingles have no tabs to cut starter and caps at (common practice, no source): the bundles hold the field alone.
+#[test]
+fn bundles_of_laminated_shingles_hold_the_field_alone() {
+    let plan = gable(46.0 * FOOT, 28.0 * FOOT, LEVEL);
+    let (laid, _) = lay(&plan, &Pieces::laminated(), ValleyIs::ClosedCut).unwrap();
+    assert!(laid.starter > 0 && laid.cap > 0);
+    assert_eq!(laid.bundles, laid.field.div_ceil(22));
+}
+
 #[test]
 fn pieces_that_can_not_be_laid_are_refused() {
     let plan = shed(4.0, 4.0, LEVEL);

@@ -56,6 +56,11 @@ impl Pieces {
 }
 
 impl Pieces {
+    /// Whether starter and caps are cut from the same pieces: a strip has tabs to cut them at, a laminated shingle has none (common practice, no source).
+    pub fn give_starter_and_caps(&self) -> bool {
+        self.covering == Covering::AsphaltStrip
+    }
+
     /// How many of them cover a square of 100 square feet, nothing cut.
     pub fn per_square(&self) -> f64 {
         14_400.0 / (self.width.in_inches() * self.exposure.in_inches())
@@ -193,17 +198,17 @@ pub struct Laid {
     pub planes: Vec<LaidPlane>,
     /// Whole pieces opened for the field.
     pub field: u32,
-    /// Whole pieces opened for the starter course, where it is cut from the same.
+    /// Whole pieces that the starter course is long.
     pub starter: u32,
     /// Length of the starter course.
     pub starter_length: Length,
-    /// Whole pieces opened for hip and ridge caps, where they are cut from the same.
+    /// Whole pieces that hip and ridge caps make up.
     pub cap: u32,
     /// Length of hips and ridges to be capped.
     pub cap_length: Length,
     /// Single caps.
     pub caps: u32,
-    /// Bundles of field, starter and cap together, rounded up.
+    /// Bundles of the field, and of starter and caps where the pieces give them, rounded up.
     pub bundles: u32,
     /// What the field covers, the overhang of the pieces included.
     pub covered: Area,

@@ -366,6 +366,12 @@ impl Pitch {
         f64::from(self.0) / 1000.0
     }
 
+    /// The nearest whole tenth of a rise over twelve.
+    #[must_use]
+    pub const fn to_tenth(self) -> Self {
+        Self((self.0 + 50) / 100 * 100)
+    }
+
     /// Degrees above the horizontal.
     pub fn in_degrees(self) -> f64 {
         (self.in_twelfths() / 12.0).atan().to_degrees()

@@ -6,7 +6,6 @@ use crate::choices::LEAST_NAILS;
 use crate::code::{Irc, irc};
 use trade::laid::Laid;
 use trade::roof::LineKind;
-use trade::stack::Covering;
 use trade::takeoff::{Item, Need, RoofTask, Spread, TaskAmount, plain};
 use trade::verdict::Source;
 use trade::words::Said;
@@ -16,14 +15,14 @@ const NAILS_A_CAP: f64 = 2.0;
 /// Nails of 1 1/4 in that make a pound. Common practice, no source: it only helps him who buys by weight.
 const NAILS_A_POUND: f64 = 140.0;
 
-/// Whether starter is bought: laminated shingles have no tabs to cut it from (common practice).
+/// Whether starter is bought: because the firm does, or has to.
 fn buys_starter(site: &Site<'_>) -> bool {
-    site.basis.supplies.buys_starter || site.laid.pieces.covering == Covering::AsphaltLaminated
+    site.basis.supplies.buys_starter || !site.laid.pieces.give_starter_and_caps()
 }
 
-/// Whether caps are bought, for the same reason.
+/// Whether caps are bought, likewise.
 fn buys_caps(site: &Site<'_>) -> bool {
-    site.basis.supplies.buys_caps || site.laid.pieces.covering == Covering::AsphaltLaminated
+    site.basis.supplies.buys_caps || !site.laid.pieces.give_starter_and_caps()
 }
 
 /// Shingles, laid piece by piece; starter and caps along with them where they are cut from the same.

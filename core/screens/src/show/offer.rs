@@ -327,7 +327,6 @@ fn takes(context: &Context<'_>, reckoned: &Reckoning) -> Vec<Row> {
         title: context.text("offer-waste"),
         says: context.say(
             &Said::new("offer-waste-says")
-                .with("bundles", i64::from(laid.bundles))
                 .with("waste", per_cent(laid.waste))
                 .with("books", handbook(laid)),
         ),

@@ -394,6 +394,7 @@ roof-laid-field = On the slopes
 roof-laid-opened = { $opened } shingles; { $reused } places more filled from cut pieces
 roof-laid-bundles = Bundles
 roof-laid-bundles-of = { $bundles }, with { $starter } shingles for the starter course and { $cap } for caps
+roof-laid-bundles-alone = { $bundles }. Starter and caps are bought by themselves.
 roof-laid-waste = Cut off and thrown away
 roof-laid-cut-off = { $waste } % of what is laid on the slopes
 roof-laid-extra = More than the slopes measure
@@ -481,11 +482,7 @@ offer-not-counted = Not counted
 offer-need = { $item }: { $order }
 offer-need-why = { $amount }. { $reason }
 offer-waste = Shingles, laid on this roof
-offer-waste-says =
-    { $bundles ->
-        [one] { $bundles } bundle with starter and caps; { $waste } % falls to the ground. Books reckon { $books } for such a roof.
-       *[other] { $bundles } bundles with starter and caps; { $waste } % falls to the ground. Books reckon { $books } for such a roof.
-    }
+offer-waste-says = { $waste } % falls to the ground. Books reckon { $books } for such a roof.
 offer-waste-range = { $least } to { $most } %
 offer-waste-and-more = { $least } % and more
 sum-subtotal = Lines together

@@ -394,6 +394,7 @@ roof-laid-field = En las vertientes
 roof-laid-opened = { $opened } tejas; otros { $reused } lugares se llenan con recortes
 roof-laid-bundles = Paquetes
 roof-laid-bundles-of = { $bundles }, con { $starter } tejas para el arranque y { $cap } para tapas
+roof-laid-bundles-alone = { $bundles }. El arranque y las tapas se compran aparte.
 roof-laid-waste = Se corta y se tira
 roof-laid-cut-off = { $waste } % de lo que se pone en las vertientes
 roof-laid-extra = Más de lo que miden las vertientes
@@ -481,11 +482,7 @@ offer-not-counted = Sin contar
 offer-need = { $item }: { $order }
 offer-need-why = { $amount }. { $reason }
 offer-waste = Tejas, puestas en este techo
-offer-waste-says =
-    { $bundles ->
-        [one] { $bundles } paquete con arranque y tapas; { $waste } % cae al suelo. Los libros calculan { $books } para un techo así.
-       *[other] { $bundles } paquetes con arranque y tapas; { $waste } % cae al suelo. Los libros calculan { $books } para un techo así.
-    }
+offer-waste-says = { $waste } % cae al suelo. Los libros calculan { $books } para un techo así.
 offer-waste-range = de { $least } a { $most } %
 offer-waste-and-more = { $least } % y más
 sum-subtotal = Líneas juntas

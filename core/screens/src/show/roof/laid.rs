@@ -7,6 +7,7 @@ use trade::history::History;
 use trade::ids::StructureId;
 use trade::laid::Laid;
 use trade::roof::RoofPlan;
+use trade::takeoff::plain;
 use trade::words::Said;
 
 /// The shingles of the firm's list laid on a plan; nothing where they cannot be laid, which Offer says.
@@ -48,7 +49,18 @@ fn courses(laid: &Laid) -> u32 {
 }
 
 fn per_cent(share: f64) -> String {
-    format!("{:.1}", share * 100.0)
+    plain(share * 100.0, 1)
+}
+
+fn bundles(laid: &Laid) -> Said {
+    if laid.pieces.give_starter_and_caps() {
+        Said::new("roof-laid-bundles-of")
+            .with("bundles", laid.bundles)
+            .with("starter", laid.starter)
+            .with("cap", laid.cap)
+    } else {
+        Said::new("roof-laid-bundles-alone").with("bundles", laid.bundles)
+    }
 }
 
 fn numbers(context: &Context<'_>, laid: &Laid) -> Vec<super::Row> {
@@ -69,13 +81,7 @@ fn numbers(context: &Context<'_>, laid: &Laid) -> Vec<super::Row> {
                 .with("opened", laid.field)
                 .with("reused", reused),
         ),
-        said(
-            "roof-laid-bundles",
-            &Said::new("roof-laid-bundles-of")
-                .with("bundles", laid.bundles)
-                .with("starter", laid.starter)
-                .with("cap", laid.cap),
-        ),
+        said("roof-laid-bundles", &bundles(laid)),
         said(
             "roof-laid-waste",
             &Said::new("roof-laid-cut-off").with("waste", per_cent(laid.waste)),
