@@ -5,8 +5,10 @@ import ladderbook.core.Field
 import ladderbook.core.FieldKind
 import ladderbook.core.Filled
 import ladderbook.core.Form
+import ladderbook.core.Picture
 import ladderbook.core.Row
 import ladderbook.core.Screen
+import java.io.File
 
 private const val MAIN_STORY = "318 lamplighter"
 
@@ -20,8 +22,10 @@ class Tour(private val demo: DemoBook, private val book: Book) {
         val verdict = book.act(at<Screen.ThenAndNow>(changed).state.main.tap, now()).place
         val offer = book.act(at<Screen.Verdict>(verdict).state.offer.tap, now()).place
         val roof = book.act(at<Screen.Offer>(offer).state.roof.tap, now()).place
-        val leak = book.act(at<Screen.Roof>(roof).state.leak.tap, now()).place
+        val ask = at<Screen.Leak>(book.act(at<Screen.Roof>(roof).state.leak.tap, now()).place).state.ask
+        val leak = send(ask, "x" to "16 ft", "y" to "5 ft", "within" to "2 ft", "when" to "wet-when-driven-rain", "wind" to "180")
         val open = openVisit()
+        shoot(open.walk, at<Screen.ThenAndNow>(changed).state.changed.firstNotNullOf { it.pictureNow ?: it.pictureThen })
         return linkedMapOf(
             "arrive" to book.start(), "doorstep" to open.door, "property" to door.replace("/doorstep/", "/property/"),
             "safety" to open.safety, "walk" to open.walk, "mark" to open.mark, "tray" to open.walk.replace(Regex("/walk/([^/]+)/.*"), "/tray/$1"),
@@ -44,6 +48,13 @@ class Tour(private val demo: DemoBook, private val book: Book) {
         mark = book.act(at<Screen.Mark>(mark).state.rungs[2].tap, now()).place
         mark = book.act(at<Screen.Mark>(mark).state.defects.first().tap, now()).place
         return Open(door, safety, stop, mark)
+    }
+
+    /** A picture from the walk: it lies in the tray until it is tied to a part. */
+    private fun shoot(walk: String, seen: Picture) {
+        demo.phone.before = File(book.original(seen.photo)).readBytes()
+        demo.phone.takePicture("") {}
+        checkNotNull(book.shoot(at<Screen.Walk>(walk).state.shutter.onto, now()))
     }
 
     private fun speakSpanish() {
