@@ -40,7 +40,7 @@ pub struct Basis<'a> {
 }
 
 /// The planes of a plan, by their place in it, that a covering over some slopes goes over; all of them where no slope is named. A plane that is
-/// the measure of no slope is not covered then: nobody judged it.
+/// the measure of no slope is not covered then: nobody judged it. The takeoff names it as [`Takeoff::untied`].
 ///
 /// # Errors
 /// Where a slope that is named is not on the plan.
@@ -122,8 +122,9 @@ pub fn takeoff(plan: &RoofPlan, laid: &Laid, basis: &Basis<'_>) -> Result<Takeof
     Ok(Takeoff {
         structure: plan.structure,
         covering: laid.pieces.covering,
-        planes: site.letters(true),
-        planes_left: site.letters(false),
+        planes: site.letters_laid(),
+        planes_left: site.letters_left(),
+        untied: site.untied(),
         squares: site.squares(),
         needs: merged(counted.needs, basis.choices),
         tasks: merged_tasks(counted.tasks),

@@ -116,6 +116,22 @@ fn planes_are_those_of_the_slopes_that_are_named() {
     }
 }
 
+/// A plane that nobody tied to a slope is not taken for one that was judged and stays: it is named apart, with how much roof it is.
+#[test]
+fn what_belongs_to_no_slope_is_named_with_its_area() {
+    let mut plan = gable(40.0, 30.0, Pitch::rise(6), Length::ZERO);
+    let tied = counted(&plan, &[0]);
+    assert_eq!(tied.untied, None);
+    plan.planes[1].slope = None;
+    let front = counted(&plan, &[0]);
+    assert!(front.planes_left.is_empty());
+    let untied = front.untied.expect("the rear is untied");
+    assert_eq!(untied.letters, ["B"]);
+    // 40 ft by a rafter of 15 ft × √1.25.
+    assert_eq!(untied.square_feet, 671);
+    assert_eq!(counted(&plan, &[0, 1]).untied, None);
+}
+
 #[test]
 fn what_is_left_is_named_by_its_letter() {
     let plan = gable(40.0, 30.0, Pitch::rise(6), Length::inches(12));

@@ -20,8 +20,8 @@ use trade::price_list::{Gain, Share, TaxOn};
 use trade::roof::LineKind;
 use trade::stack::Covering;
 use trade::takeoff::{
-    Binding, Item, Layers, OrderAt, Packs, PlaneLoad, RoofTask, Spread, TearOff, Unit, amount_said,
-    sized,
+    Binding, Item, Layers, OrderAt, Packs, PlaneLoad, RoofTask, Spread, TearOff, Unit, Untied,
+    amount_said, sized,
 };
 use trade::units::{Length, Money, Pitch};
 use trade::verdict::{Course, LicensedTrade, Narrowed, Task};
@@ -253,6 +253,10 @@ fn what_is_left_out_unsolved_and_unpriced_has_its_words() {
         LeftOut::OtherSlopes {
             letters: vec!["B".into(), "C".into()],
         },
+        LeftOut::Untied(Untied {
+            letters: vec!["D".into()],
+            square_feet: 120,
+        }),
         LeftOut::VentArea,
         LeftOut::MoreSheets {
             included: 2,

@@ -7,7 +7,7 @@ pub use says::Named;
 use crate::catalogue::{Months, RemedyKey};
 use crate::ids::{OfferId, PartId, StructureId};
 use crate::price_list::{Share, TaxOn};
-use crate::takeoff::{Item, Need, RoofTask, Spread, TearOff, Unit};
+use crate::takeoff::{Item, Need, RoofTask, Spread, TearOff, Unit, Untied};
 use crate::units::{Length, Money, Pitch};
 use crate::verdict::{Course, Narrowed, Reason, Task, When};
 use crate::words::Said;
@@ -248,6 +248,8 @@ pub enum LeftOut {
         /// Their letters.
         letters: Vec<String>,
     },
+    /// Planes that are the measure of no slope of the walk: nobody judged them.
+    Untied(Untied),
     /// Whether the attic has enough vents: the vented space was not given.
     VentArea,
     /// Sheets of deck beyond those included, at so much each, before tax.

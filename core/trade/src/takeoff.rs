@@ -529,6 +529,26 @@ pub struct Gap {
     pub why: Said,
 }
 
+/// Planes of a plan that are the measure of no slope of the walk.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub struct Untied {
+    /// Their letters on the plan.
+    pub letters: Vec<String>,
+    /// What they cover together, on the slope.
+    pub square_feet: u32,
+}
+
+impl Untied {
+    /// That they are neither counted nor priced.
+    pub fn says(&self) -> Said {
+        let letters: Vec<Said> = self.letters.iter().map(Said::verbatim).collect();
+        Said::new("left-out-untied")
+            .with("letters", letters)
+            .with("area", self.square_feet)
+    }
+}
+
 /// All that a new covering takes.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Takeoff {
@@ -539,8 +559,11 @@ pub struct Takeoff {
     pub covering: Covering,
     /// The planes that are covered, by their letters on the plan.
     pub planes: Vec<String>,
-    /// The planes of the plan that are not, by their letters.
+    /// The planes of slopes of the walk that are not, by their letters.
     pub planes_left: Vec<String>,
+    /// The planes that are not and belong to no slope of the walk.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub untied: Option<Untied>,
     /// What is covered, in squares.
     pub squares: Spread,
     /// What is ordered.

@@ -88,13 +88,18 @@ fn what_is_covered(writer: &Writer, takeoff: &Takeoff) -> Said {
         .with("covering", writer.small(&Said::new(takeoff.covering.key())))
         .with("slopes", letters(&takeoff.planes))
         .with("order", Said::new(takeoff.order_at.key()));
-    if takeoff.planes_left.is_empty() {
-        return covered;
-    }
-    let left = Said::new("left-out-slopes").with("letters", letters(&takeoff.planes_left));
-    Said::new("letter-two-sentences")
-        .with("first", covered)
-        .with("second", left)
+    let left = (!takeoff.planes_left.is_empty())
+        .then(|| Said::new("left-out-slopes").with("letters", letters(&takeoff.planes_left)));
+    let untied = takeoff.untied.as_ref().map(|untied| {
+        Said::new("left-out-untied")
+            .with("letters", letters(&untied.letters))
+            .with("area", untied.square_feet)
+    });
+    left.into_iter().chain(untied).fold(covered, |told, next| {
+        Said::new("letter-two-sentences")
+            .with("first", told)
+            .with("second", next)
+    })
 }
 
 fn row(writer: &Writer, need: &Need) -> Row {

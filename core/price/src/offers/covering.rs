@@ -170,6 +170,7 @@ pub(super) fn left_out(asking: &Asking<'_>, course: Course) -> Vec<LeftOut> {
             letters: takeoff.planes_left.clone(),
         });
     }
+    out.extend(takeoff.untied.clone().map(LeftOut::Untied));
     if takeoff.of(Item::LowVent).next().is_none() {
         out.push(LeftOut::VentArea);
     }

@@ -6,7 +6,7 @@ use trade::firm::Edition;
 use trade::ids::SlopeId;
 use trade::laid::Laid;
 use trade::roof::{LineKind, Plane, RoofLine, RoofPlan};
-use trade::takeoff::{Item, Need, RoofTask, Spread, TaskAmount};
+use trade::takeoff::{Item, Need, RoofTask, Spread, TaskAmount, Untied};
 use trade::units::{Length, Pitch};
 use trade::verdict::Source;
 use trade::words::Said;
@@ -66,13 +66,40 @@ impl<'a> Site<'a> {
         self.basis.profile.edition
     }
 
-    /// The letters of the planes that are laid, or of the others.
-    pub fn letters(&self, laid: bool) -> Vec<String> {
-        self.plan
-            .planes
-            .iter()
-            .enumerate()
-            .filter(|(at, _)| self.is_laid(*at) == laid)
+    /// The letters of the planes that are laid.
+    pub fn letters_laid(&self) -> Vec<String> {
+        self.letters(|at, _| self.is_laid(at))
+    }
+
+    /// The letters of the planes of slopes that are not laid.
+    pub fn letters_left(&self) -> Vec<String> {
+        self.letters(|at, plane| !self.is_laid(at) && plane.slope.is_some())
+    }
+
+    /// The planes of no slope that are not laid.
+    #[allow(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "no roof has so many square feet, nor fewer than none"
+    )]
+    pub fn untied(&self) -> Option<Untied> {
+        let is_untied = |at: usize, plane: &Plane| !self.is_laid(at) && plane.slope.is_none();
+        let planes = self.plan.planes.iter().enumerate();
+        let area: f64 = planes
+            .filter(|(at, plane)| is_untied(*at, plane))
+            .map(|(_, plane)| plane.slope_area.in_square_feet())
+            .sum();
+        let letters = self.letters(is_untied);
+        (!letters.is_empty()).then(|| Untied {
+            letters,
+            square_feet: area.round() as u32,
+        })
+    }
+
+    fn letters(&self, is_meant: impl Fn(usize, &Plane) -> bool) -> Vec<String> {
+        let planes = self.plan.planes.iter().enumerate();
+        planes
+            .filter(|(at, plane)| is_meant(*at, plane))
             .map(|(_, plane)| plane.letter.clone())
             .collect()
     }

@@ -80,6 +80,7 @@ impl LeftOut {
                 let letters: Vec<Said> = letters.iter().map(Said::verbatim).collect();
                 Said::new("left-out-slopes").with("letters", letters)
             }
+            Self::Untied(planes) => planes.says(),
             Self::VentArea => Said::new("left-out-vent-area"),
             Self::MoreSheets { included, each } => Said::new("left-out-more-sheets")
                 .with("included", *included)

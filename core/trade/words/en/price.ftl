@@ -220,6 +220,7 @@ left-out-other-trade = Not ours to do: { $part }. Call { $trade }.
 left-out-not-ours = Not part of our work: { $part }.
 left-out-not-seen = Not seen, and so not included: { $part }.
 left-out-slopes = Slopes that stay as they are: { $letters }.
+left-out-untied = Roof that belongs to no slope we looked at, neither counted nor priced here: { $letters }, together { $area } square feet.
 left-out-vent-area = Whether the attic has enough vents was not worked out.
 left-out-more-sheets =
     { $included ->

@@ -220,6 +220,7 @@ left-out-other-trade = No nos toca a nosotros: { $part }. Llame a { $trade }.
 left-out-not-ours = No es parte de nuestro trabajo: { $part }.
 left-out-not-seen = No se vio, y por eso no se incluye: { $part }.
 left-out-slopes = Vertientes que quedan como están: { $letters }.
+left-out-untied = Techo que no es de ninguna vertiente que revisamos, y que aquí no se cuenta ni se cobra: { $letters }, en total { $area } pies cuadrados.
 left-out-vent-area = No se calculó si el ático tiene bastantes respiraderos.
 left-out-more-sheets =
     { $included ->
