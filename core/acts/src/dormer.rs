@@ -8,6 +8,7 @@ use trade::property::Side;
 use trade::roof::RoofPlan;
 use trade::sketch::{Body, Drawn, EdgeIs, OutlineOf, SketchEdge};
 use trade::units::{Length, Pitch};
+use trade::words::Said;
 
 /// What roof a dormer has.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
@@ -72,8 +73,8 @@ pub struct Dormer {
 /// Puts a dormer on a roof.
 ///
 /// # Errors
-/// Where the roof was not drawn by an outline, the dormer stands on none of its slopes or is not seen above them, or the book cannot be written; what
-/// was measured before still stands.
+/// Where the roof was not drawn by an outline, the dormer stands on none of its slopes, is not seen above them or runs through to the other side, or
+/// the book cannot be written; what was measured before still stands.
 pub fn stand(
     book: &mut Book,
     structure: StructureId,
@@ -81,7 +82,7 @@ pub fn stand(
     moment: Moment,
 ) -> Result<(), ActError> {
     redrawn(book, structure, moment, |drawn, plan| {
-        let body = body(dormer, plan);
+        let body = body(dormer, plan)?;
         match drawn {
             Drawn::Outlines { bodies } => bodies.push(body),
             Drawn::Legs { standing, .. } => standing.push(body),
@@ -151,8 +152,11 @@ fn redrawn(
     })
 }
 
+/// A depth may be so much more than what was found back to the top, in metres: the top is found in steps of 2 cm.
+const GIVE: f64 = 0.025;
+
 /// The outline of a dormer: its face first, then round against the clock.
-fn body(dormer: &Dormer, plan: &RoofPlan) -> Body {
+fn body(dormer: &Dormer, plan: &RoofPlan) -> Result<Body, ActError> {
     let (x, y) = (dormer.x.in_metres(), dormer.y.in_metres());
     let out: (f64, f64) = match dormer.faces {
         Side::Front => (0.0, -1.0),
@@ -162,10 +166,12 @@ fn body(dormer: &Dormer, plan: &RoofPlan) -> Body {
     };
     let along = (-out.1, out.0);
     let half = dormer.wide.in_metres() / 2.0;
-    let deep = dormer.deep.map_or_else(
-        || roof::back_to_the_top(plan, (x, y), out),
-        Length::in_metres,
-    );
+    let top = roof::back_to_the_top(plan, (x, y), out);
+    let deep = dormer.deep.map_or(top, Length::in_metres);
+    if top > 0.0 && deep > top + GIVE {
+        let problem = Said::new("wrong-too-deep").with("top", whole_inches(top));
+        return Err(ActError::wrong("deep", problem));
+    }
     let corner = |aside: f64, back: f64| {
         (
             x + along.0 * aside - out.0 * back,
@@ -192,12 +198,17 @@ fn body(dormer: &Dormer, plan: &RoofPlan) -> Body {
             slope: None,
         })
         .collect();
-    Body {
+    Ok(Body {
         rings: vec![rim],
         of: OutlineOf::Walls,
         pitch: dormer.pitch,
         overhang: dormer.overhang,
         raised: Length::ZERO,
         above_roof: Some(dormer.above),
-    }
+    })
+}
+
+/// A length in metres to the nearest inch.
+fn whole_inches(metres: f64) -> Length {
+    Length::from_inches(Length::from_metres(metres).in_inches().round())
 }

@@ -556,4 +556,5 @@ there-structure = this structure
 wrong-side = Write each side as its length and its turn, such as 40 ft L or 28 ft R gable
 wrong-no-part = Choose which part
 wrong-no-slope = Choose which slope
+wrong-too-deep = That dormer would come out on the other side of the roof. Back from its face to the top there are { $top }: write no more than that, or leave the depth empty. If it does run right through, put a second one on the other side
 wrong-reading = Write degrees with commas between them, such as 26.4, 26.7, 26.5; or one pitch such as 6:12

@@ -556,4 +556,5 @@ there-structure = esta construcción
 wrong-side = Escriba cada lado con su medida y su giro, como 40 ft I o 28 ft D hastial
 wrong-no-part = Elija cuál parte
 wrong-no-slope = Elija cuál vertiente
+wrong-too-deep = Esa buhardilla saldría por el otro lado del techo. Desde su frente hasta lo más alto hay { $top }: no escriba más que eso, o deje vacía la profundidad. Si de verdad pasa de lado a lado, ponga otra en el otro lado
 wrong-reading = Escriba los grados con comas, como 26.4, 26.7, 26.5; o una pendiente como 6:12

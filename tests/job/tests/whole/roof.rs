@@ -328,6 +328,37 @@ fn a_dormer_that_stands_nowhere_is_refused() {
     assert_eq!(scene::ink_of(hand.screens.book(), property), before);
 }
 
+/// The box is 28 ft deep and hipped, so its ridge lies 14 ft back from the front wall and 11 ft back from a face 3 ft in: no dormer there is deeper.
+#[test]
+fn a_dormer_that_comes_out_on_the_other_side_is_refused() {
+    let scene = Scene::new();
+    let (mut hand, property, _) = at_the_roof(&scene);
+    draw_box(&mut hand, "ends-hip");
+    let before = scene::ink_of(hand.screens.book(), property);
+    let mut stand = |deep: &str| {
+        let form = form(&hand, "roof-dormer").form;
+        let values = [
+            ("x", "20 ft"),
+            ("y", "3 ft"),
+            ("wide", "8 ft"),
+            ("above", "1 ft"),
+            ("deep", deep),
+            ("pitch", "4/12"),
+        ]
+        .map(|(field, text)| (field.to_owned(), text.to_owned()))
+        .to_vec();
+        let tried = hand.try_act(&Action::Submit { form, values });
+        (tried, scene::ink_of(hand.screens.book(), property))
+    };
+    let (tried, ink) = stand("20 ft");
+    let said = tried.expect_err("it comes out behind the ridge").says;
+    assert!(said.contains("there are 11':"), "{said}");
+    assert_eq!(ink, before);
+    let (tried, ink) = stand("11 ft");
+    assert!(tried.is_ok(), "{tried:?}");
+    assert_ne!(ink, before);
+}
+
 #[test]
 fn the_shingles_are_drawn_as_they_lie() {
     let scene = Scene::new();
