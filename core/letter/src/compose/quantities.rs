@@ -5,7 +5,7 @@ use super::{paragraph, plan, sources};
 use crate::content::{Block, Row, Table};
 use crate::plain::Plain;
 use crate::roofed::Roofed;
-use trade::takeoff::{Need, Takeoff, TearOff};
+use trade::takeoff::{Need, Takeoff, TearOff, Untied};
 use trade::verdict::Source;
 use trade::words::Said;
 
@@ -90,11 +90,7 @@ fn what_is_covered(writer: &Writer, takeoff: &Takeoff) -> Said {
         .with("order", Said::new(takeoff.order_at.key()));
     let left = (!takeoff.planes_left.is_empty())
         .then(|| Said::new("left-out-slopes").with("letters", letters(&takeoff.planes_left)));
-    let untied = takeoff.untied.as_ref().map(|untied| {
-        Said::new("left-out-untied")
-            .with("letters", letters(&untied.letters))
-            .with("area", untied.square_feet)
-    });
+    let untied = takeoff.untied.as_ref().map(Untied::says);
     left.into_iter().chain(untied).fold(covered, |told, next| {
         Said::new("letter-two-sentences")
             .with("first", told)
