@@ -1,6 +1,6 @@
 //! What stands on a roof: a dormer told by its face, put on the roof as it is drawn or taken off it again.
 
-use crate::{ActError, Moment, measure};
+use crate::{ActError, Moment, measure, measured};
 use book::{Book, Entry};
 use trade::history::History;
 use trade::ids::StructureId;
@@ -169,7 +169,8 @@ fn body(dormer: &Dormer, plan: &RoofPlan) -> Result<Body, ActError> {
     let top = roof::back_to_the_top(plan, (x, y), out);
     let deep = dormer.deep.map_or(top, Length::in_metres);
     if top > 0.0 && deep > top + GIVE {
-        let problem = Said::new("wrong-too-deep").with("top", whole_inches(top));
+        let top = measured::length_said(Length::from_metres(top));
+        let problem = Said::new("wrong-too-deep").with("top", top);
         return Err(ActError::wrong("deep", problem));
     }
     let corner = |aside: f64, back: f64| {
@@ -206,9 +207,4 @@ fn body(dormer: &Dormer, plan: &RoofPlan) -> Result<Body, ActError> {
         raised: Length::ZERO,
         above_roof: Some(dormer.above),
     })
-}
-
-/// A length in metres to the nearest inch.
-fn whole_inches(metres: f64) -> Length {
-    Length::from_inches(Length::from_metres(metres).in_inches().round())
 }
