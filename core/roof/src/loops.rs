@@ -1,19 +1,15 @@
 //! Rims put together from lines that run end to end.
 
-use std::collections::BTreeMap;
-
 /// The rims that lines with their plane to the left make up, each by its nodes.
 pub(crate) fn closed(
     nodes: &[[f64; 3]],
     ways: impl IntoIterator<Item = (usize, usize)>,
 ) -> Vec<Vec<usize>> {
-    let mut leaving: BTreeMap<usize, Vec<usize>> = BTreeMap::new();
-    for (from, to) in ways {
-        leaving.entry(from).or_default().push(to);
-    }
+    let mut left: Vec<(usize, usize)> = ways.into_iter().collect();
+    left.sort_by_key(|&(from, _)| from);
     let mut loops = Vec::new();
-    while let Some((&start, _)) = leaving.iter().find(|(_, ways)| !ways.is_empty()) {
-        let walked = walk(nodes, &mut leaving, start);
+    while let Some(&(start, _)) = left.first() {
+        let walked = walk(nodes, &mut left, start);
         if walked.len() > 2 {
             loops.push(walked);
         }
@@ -21,24 +17,34 @@ pub(crate) fn closed(
     loops
 }
 
-/// One rim, from a node until it is back.
-fn walk(nodes: &[[f64; 3]], leaving: &mut BTreeMap<usize, Vec<usize>>, start: usize) -> Vec<usize> {
-    let mut rim = vec![start];
+/// One rim, from a node until it is back. It takes its lines out of those that are left, which are in order of the nodes where they begin.
+fn walk(nodes: &[[f64; 3]], left: &mut Vec<(usize, usize)>, start: usize) -> Vec<usize> {
+    let mut rim = Vec::with_capacity(left.len());
+    rim.push(start);
     let mut at = start;
-    while let Some(ways) = leaving.get_mut(&at).filter(|ways| !ways.is_empty()) {
+    loop {
+        let first = left.partition_point(|&(from, _)| from < at);
+        let ways = left[first..].partition_point(|&(from, _)| from == at);
+        if ways == 0 {
+            return rim;
+        }
         let came = rim.len().checked_sub(2).map(|before| nodes[rim[before]]);
-        let chosen = sharpest_left(nodes, came, at, ways);
-        at = ways.swap_remove(chosen);
+        let chosen = sharpest_left(nodes, came, at, &left[first..first + ways]);
+        (_, at) = left.remove(first + chosen);
         if at == start {
-            break;
+            return rim;
         }
         rim.push(at);
     }
-    rim
 }
 
 /// Of several ways on, the one that turns most to the left: so rims that touch in a node stay apart.
-fn sharpest_left(nodes: &[[f64; 3]], came: Option<[f64; 3]>, at: usize, ways: &[usize]) -> usize {
+fn sharpest_left(
+    nodes: &[[f64; 3]],
+    came: Option<[f64; 3]>,
+    at: usize,
+    ways: &[(usize, usize)],
+) -> usize {
     let Some(came) = came.filter(|_| ways.len() > 1) else {
         return 0;
     };
@@ -49,6 +55,6 @@ fn sharpest_left(nodes: &[[f64; 3]], came: Option<[f64; 3]>, at: usize, ways: &[
         (ux * vy - uy * vx).atan2(ux * vx + uy * vy)
     };
     (0..ways.len())
-        .max_by(|&one, &other| turn(ways[one]).total_cmp(&turn(ways[other])))
+        .max_by(|&one, &other| turn(ways[one].1).total_cmp(&turn(ways[other].1)))
         .unwrap_or(0)
 }

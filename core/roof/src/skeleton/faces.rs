@@ -15,24 +15,21 @@ pub(super) fn gather(carried: &Carried, traced: Traced) -> Result<Skeleton, Neve
     if !traced.open.is_empty() {
         return Err(never_closes(&edges, &traced.open));
     }
-    let outline = outline(carried);
     // A level ridge runs at once past whatever ends on it in the same moment. Other lines pass a node only where a plane went on over an edge that it
     // came into line with; only there can nothing of a plane be left between two lines.
-    let traces: Vec<Trace> = outline
-        .into_iter()
-        .chain(traced.traces)
-        .flat_map(|trace| {
-            if traced.choices > 0 || is_level(&traced.nodes, trace) {
-                cut(&traced.nodes, trace)
-            } else {
-                vec![trace]
-            }
-        })
-        .collect();
+    let mut traces = Vec::with_capacity(2 * traced.traces.len());
+    for trace in outline(carried).into_iter().chain(traced.traces) {
+        if traced.choices > 0 || is_level(&traced.nodes, trace) {
+            traces.extend(cut(&traced.nodes, trace));
+        } else {
+            traces.push(trace);
+        }
+    }
     let mut arcs = contracted(&traced.nodes, &traces);
     if traced.choices > 0 {
         arcs = without_slivers(arcs);
     }
+    let ways = ways_round(&arcs, carried.supports.len());
     let faces = (1..carried.supports.len())
         .map(|support| {
             let plane = carried.supports.get(support);
@@ -42,7 +39,7 @@ pub(super) fn gather(carried: &Carried, traced: Traced) -> Result<Skeleton, Neve
                 loops: if plane.is_upright() {
                     Vec::new()
                 } else {
-                    loops::closed(&traced.nodes, ways_round(&arcs, support))
+                    loops::closed(&traced.nodes, ways[support].iter().copied())
                 },
             }
         })
@@ -147,7 +144,7 @@ fn is_level(nodes: &[[f64; 3]], trace: Trace) -> bool {
 }
 
 /// A line in pieces, from each node that lies on it to the next.
-fn cut(nodes: &[[f64; 3]], trace: Trace) -> Vec<Trace> {
+fn cut(nodes: &[[f64; 3]], trace: Trace) -> impl Iterator<Item = Trace> + use<> {
     let (from, to) = (nodes[trace.from], nodes[trace.to]);
     let mut stops: Vec<(f64, usize)> = (0..nodes.len())
         .filter(|&node| {
@@ -157,16 +154,11 @@ fn cut(nodes: &[[f64; 3]], trace: Trace) -> Vec<Trace> {
         .collect();
     stops.sort_unstable_by(|one, other| one.0.total_cmp(&other.0));
     let mut at = trace.from;
-    let mut pieces = Vec::with_capacity(stops.len() + 1);
-    for next in stops.into_iter().map(|(_, node)| node).chain([trace.to]) {
-        pieces.push(Trace {
-            from: at,
-            to: next,
-            ..trace
-        });
-        at = next;
-    }
-    pieces
+    let ends = stops.into_iter().map(|(_, node)| node).chain([trace.to]);
+    ends.map(move |to| {
+        let from = std::mem::replace(&mut at, to);
+        Trace { from, to, ..trace }
+    })
 }
 
 /// How far along a line a point lies on it, as a share; `None` where it lies aside or beyond its ends.
@@ -246,13 +238,14 @@ fn distance(p: [f64; 3], q: [f64; 3]) -> f64 {
     ((p[0] - q[0]).powi(2) + (p[1] - q[1]).powi(2) + (p[2] - q[2]).powi(2)).sqrt()
 }
 
-/// The lines of one plane, each with the plane to its left.
-fn ways_round(traces: &[Trace], support: SupportId) -> impl Iterator<Item = (usize, usize)> {
-    traces.iter().flat_map(move |trace| {
-        let left = (trace.left == support).then_some((trace.from, trace.to));
-        let right = (trace.right == support).then_some((trace.to, trace.from));
-        left.into_iter().chain(right)
-    })
+/// For each plane its lines, each with the plane to its left.
+fn ways_round(traces: &[Trace], planes: usize) -> Vec<Vec<(usize, usize)>> {
+    let mut ways = vec![Vec::new(); planes];
+    for trace in traces {
+        ways[trace.left].push((trace.from, trace.to));
+        ways[trace.right].push((trace.to, trace.from));
+    }
+    ways
 }
 
 /// The same with only the nodes that a line ends in.

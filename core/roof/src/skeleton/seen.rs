@@ -8,8 +8,10 @@
 use super::{Arc, Edge, Face, Grid, Skeleton};
 use std::cmp::Ordering;
 
-/// What one edge looks like from a view: where it begins, along and beside the first edge, its slope and its base.
-type Look = (i128, i128, Option<u64>, u64);
+/// What one edge looks like from a view: where it begins, along and beside the first edge, its slope and its base. Within [`FARTHEST`] all fit.
+///
+/// [`FARTHEST`]: super::FARTHEST
+type Look = (i64, i64, Option<u64>, u64);
 
 /// A view of an outline.
 pub(super) struct Seen {
@@ -155,10 +157,13 @@ impl<'a> View<'a> {
         self.round(0, start)
     }
 
+    fn looks_round(&self) -> impl Iterator<Item = Look> + '_ {
+        self.rim(self.start).map(|edge| self.look(0, edge))
+    }
+
     fn look(&self, ring: usize, edge: usize) -> Look {
         let (x, y) = begins(&self.rings[ring], edge, self.mirrored);
-        let off = (i128::from(x - self.origin.0), i128::from(y - self.origin.1));
-        let way = (i128::from(self.way.0), i128::from(self.way.1));
+        let (off, way) = ((x - self.origin.0, y - self.origin.1), self.way);
         let beside = way.0 * off.1 - way.1 * off.0;
         let of = self.rings[ring][edge];
         (
@@ -186,20 +191,16 @@ impl<'a> View<'a> {
     }
 
     fn comes_before(&self, other: &Self) -> bool {
-        let rim = |view: &Self| {
-            let ring = view.rim(view.start);
-            ring.map(|edge| view.look(0, edge)).collect::<Vec<_>>()
-        };
         let holes = |view: &Self| -> Vec<Look> {
             let holes = view.holes();
             let edges = holes.into_iter().flatten();
             edges.map(|(ring, edge)| view.look(ring, edge)).collect()
         };
-        let longer = |view: &Self| i128::from(view.way.0).pow(2) + i128::from(view.way.1).pow(2);
+        let longer = |view: &Self| view.way.0.pow(2) + view.way.1.pow(2);
         let nearest = |view: &Self| (view.origin.1, view.origin.0);
         let looks = longer(self)
             .cmp(&longer(other))
-            .then_with(|| rim(self).cmp(&rim(other)))
+            .then_with(|| self.looks_round().cmp(other.looks_round()))
             .then_with(|| holes(self).cmp(&holes(other)));
         looks.then_with(|| nearest(self).cmp(&nearest(other))) == Ordering::Less
     }

@@ -210,6 +210,15 @@ impl Minors {
     }
 }
 
+/// The places of `u` and `c` in the row of a plane.
+const U: usize = 2;
+const C: usize = 3;
+
+/// The determinant of `a`, `b` and another column of three planes in whole numbers.
+fn whole_column(rows: [[i64; 4]; 3], last: usize) -> i128 {
+    whole::det3(rows.map(|row| [row[0], row[1], row[last]]))
+}
+
 /// The determinant of three rows, exactly.
 fn det3([p, q, r]: [[&Exact; 3]; 3]) -> Exact {
     let minor = |i: usize, j: usize| p[i].times(q[j]).minus(&p[j].times(q[i]));
@@ -355,42 +364,58 @@ impl Supports {
 
     #[allow(clippy::cast_precision_loss)]
     fn meet_exactly(&self, ids: [SupportId; 3]) -> Meeting {
-        let (turn, value) = if let Some((n, d)) = self.whole_fraction(ids) {
-            (d.cmp(&0), n as f64 / d as f64)
+        let turn = self.turn_exactly(ids);
+        if turn.is_eq() {
+            return Meeting { turn, at: None };
+        }
+        let value = if let Some((n, d)) = self.whole_fraction(ids) {
+            n as f64 / d as f64
         } else {
             let (n, d) = self.fraction(ids);
-            (d.sign(), n.near() / d.near())
+            n.near() / d.near()
         };
-        let at = (turn != Ordering::Equal).then_some(Moment {
-            near: Near {
-                value,
-                off: 4.0 * f64::EPSILON * value.abs(),
-            },
-            known: Known::meet(ids),
-        });
-        Meeting { turn, at }
+        let near = Near {
+            value,
+            off: 4.0 * f64::EPSILON * value.abs(),
+        };
+        let known = Known::meet(ids);
+        Meeting {
+            turn,
+            at: Some(Moment { near, known }),
+        }
     }
 
-    /// The height where three planes meet, as a fraction of whole numbers that fit.
+    /// The sign of `|a b u|` of three planes.
+    fn turn_exactly(&self, ids: [SupportId; 3]) -> Ordering {
+        self.whole_rows(ids).map_or_else(
+            || self.column(ids, U).sign(),
+            |rows| whole_column(rows, U).cmp(&0),
+        )
+    }
+
+    /// The height where three planes meet, as a fraction of whole numbers.
     fn whole_fraction(&self, ids: [SupportId; 3]) -> Option<(i128, i128)> {
-        let [p, q, r] = ids.map(|id| self.0[id].whole);
-        let (p, q, r) = (p?, q?, r?);
-        let columns = |last: usize| whole::det3([p, q, r].map(|row| [row[0], row[1], row[last]]));
-        Some((columns(3)?, columns(2)?))
+        let rows = self.whole_rows(ids)?;
+        Some((whole_column(rows, C), whole_column(rows, U)))
+    }
+
+    fn whole_rows(&self, [p, q, r]: [SupportId; 3]) -> Option<[[i64; 4]; 3]> {
+        Some([self.0[p].whole?, self.0[q].whole?, self.0[r].whole?])
     }
 
     /// The height where three planes meet, as a fraction.
     fn fraction(&self, ids: [SupportId; 3]) -> (Exact, Exact) {
-        let rows = ids.map(|id| self.0[id].exactly());
-        let columns = |last: usize| {
-            let [p, q, r] = &rows;
-            det3([
-                [&p[0], &p[1], &p[last]],
-                [&q[0], &q[1], &q[last]],
-                [&r[0], &r[1], &r[last]],
-            ])
-        };
-        (columns(3), columns(2))
+        (self.column(ids, C), self.column(ids, U))
+    }
+
+    /// The determinant of `a`, `b` and another column of three planes.
+    fn column(&self, ids: [SupportId; 3], last: usize) -> Exact {
+        let [p, q, r] = ids.map(|id| self.0[id].exactly());
+        det3([
+            [&p[0], &p[1], &p[last]],
+            [&q[0], &q[1], &q[last]],
+            [&r[0], &r[1], &r[last]],
+        ])
     }
 
     /// Which of two moments comes first.
