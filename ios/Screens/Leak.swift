@@ -11,8 +11,8 @@ struct Leak: View {
         Page(shell: shell, hand: [InHand(shell, state.back)]) {
             Title(state.under, state.title)
         } content: {
-            Say(state.how).padding(.edge)
-            Fields(shell: shell, form: state.ask)
+            if let how = state.how { Say(how).padding(.edge) }
+            if let ask = state.ask { Fields(shell: shell, form: ask) }
             if let plan = state.plan { Plan(plan: plan) }
             if !state.suspects.isEmpty { SectionHeading(state.suspectsTitle) }
             Each(state.suspects) { suspect in
@@ -20,6 +20,7 @@ struct Leak: View {
                 Facts(suspect.why)
             }
             if let caution = state.caution { Danger(caution) }
+            if let again = state.again { FoldedForm(shell: shell, form: again) }
         }
     }
 }

@@ -21,6 +21,7 @@ struct Roof: View {
             if !state.planes.isEmpty {
                 SectionHeading(state.planesTitle)
                 Rows(shell: shell, rows: state.planes)
+                if let untied = state.untied { Say(untied).padding(.edge) }
                 SectionHeading(state.linesTitle)
                 Rows(shell: shell, rows: state.lines)
             }

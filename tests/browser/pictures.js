@@ -74,7 +74,6 @@ async function after(page) {
   await page.waitForURL('**/roof/**');
   await take(page, 'roof');
   await page.goto(`${page.url().replace('/roof/', '/leak/')}?x=4876800000&y=1524000000&within=609600000&when=wet-when-driven-rain&wind=180`);
-  await page.locator('.plan').evaluate((plan) => scrollTo(0, plan.offsetTop - 90));
   await take(page, 'leak');
   await page.goto(property.replace('/doorstep/', '/outcome/'));
   await take(page, 'outcome');

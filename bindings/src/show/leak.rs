@@ -19,10 +19,10 @@ mirror! {
         under: String,
         /// The heading.
         title: String,
+        /// How places are told; nothing more once it was traced.
+        how: Option<String>,
         /// Where it shows and in which weather.
-        ask: Form,
-        /// How places are told.
-        how: String,
+        ask: Option<Form>,
         /// The plan with the stain and the ways of its water, once it was traced.
         plan: Option<Drawn>,
         /// Over the suspects.
@@ -31,6 +31,8 @@ mirror! {
         suspects: Vec<Suspect>,
         /// What must be said of them.
         caution: Option<String>,
+        /// The same question, once it was traced: to ask it otherwise.
+        again: Option<Form>,
         /// Back to the roof.
         back: Button,
     }

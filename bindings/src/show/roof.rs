@@ -53,6 +53,8 @@ mirror! {
         planes_title: String,
         /// Each plane: its letter, pitch and area.
         planes: Vec<Row>,
+        /// The planes that are of no slope of the walk yet, where there are some.
+        untied: Option<String>,
         /// Over the lines.
         lines_title: String,
         /// Each kind of line and its length.

@@ -144,7 +144,7 @@ fn redrawn(
     change(&mut sketch.drawn, &plan)?;
     sketch.id = moment.id();
     sketch.at = moment.at;
-    measure::attach(&mut sketch, &history);
+    measure::attach(&mut sketch, &history)?;
     measure::planned(&sketch, &history)?;
     book.write(moment.at, |tx| {
         tx.record(Entry::Sketch(sketch))?;

@@ -1,5 +1,10 @@
 //! Measuring: a roof's outline is drawn, its plan computed, its slopes and parts found on it.
 
+mod ties;
+
+pub use ties::tie;
+pub(crate) use ties::{Rises, attach};
+
 use crate::{ActError, Moment, arrive};
 use book::{Book, Entry};
 use roof::draw::{Colours, Marks, Picture, Placed};
@@ -10,7 +15,7 @@ use trade::ids::{PartId, SketchId, SlopeId, StructureId};
 use trade::mark::Rung;
 use trade::property::{OnPlan, Part, Position, Side};
 use trade::roof::{LineKind, Plane, RoofPlan};
-use trade::sketch::{Body, Drawn, EdgeIs, Leg, Sketch, SketchEdge};
+use trade::sketch::{Drawn, EdgeIs, Sketch, SketchEdge};
 use trade::units::{Got, Length, Measured, Pitch};
 use trade::words::{Said, Words};
 
@@ -45,7 +50,7 @@ pub fn draw(
         drawn: taken.drawn,
         told_area: None,
     };
-    attach(&mut sketch, &history);
+    attach(&mut sketch, &history)?;
     planned(&sketch, &history)?;
     let id = sketch.id;
     book.write(moment.at, |tx| {
@@ -96,7 +101,7 @@ pub fn set_edge(
     edge.overhang = told.overhang.or(edge.overhang);
     sketch.id = moment.id();
     sketch.at = moment.at;
-    attach(&mut sketch, &history);
+    attach(&mut sketch, &history)?;
     planned(&sketch, &history)?;
     book.write(moment.at, |tx| {
         tx.record(Entry::Sketch(sketch))?;
@@ -174,30 +179,6 @@ pub fn plan_of(taken: &Taken) -> Result<RoofPlan, ActError> {
     Ok(roof::plan_of(&taken.drawn, taken.got, taken.pitch_got)?)
 }
 
-/// The plane that rises from one edge of a ring, where one does.
-pub(crate) fn plane_over<'p>(
-    plan: &'p RoofPlan,
-    ring: &[SketchEdge],
-    edge: usize,
-) -> Option<&'p Plane> {
-    let places = places(ring);
-    let (from, to) = (*places.get(edge)?, places[(edge + 1) % places.len()]);
-    let turn = area(&places).signum();
-    plan.planes
-        .iter()
-        .filter(|_| ring[edge].is == EdgeIs::Hip)
-        .filter(|plane| faces_out(from, to, turn, plane.downhill))
-        .filter_map(|plane| Some((plane, distance(eave_middle(plane)?, from, to))))
-        .min_by(|one, other| one.1.total_cmp(&other.1))
-        .map(|(plane, _)| plane)
-}
-
-fn places(ring: &[SketchEdge]) -> Vec<(f64, f64)> {
-    ring.iter()
-        .map(|edge| (edge.x.in_metres(), edge.y.in_metres()))
-        .collect()
-}
-
 /// The whole record of the property that a structure stands on.
 ///
 /// # Errors
@@ -231,31 +212,6 @@ fn free_letters(history: &History) -> impl Iterator<Item = String> {
         .map(String::from)
 }
 
-/// Ties planes to slopes: of those that face one way the largest, where none was tied by hand.
-pub(crate) fn attach(sketch: &mut Sketch, history: &History) {
-    let Ok(plan) = roof::plan(sketch) else {
-        return;
-    };
-    let mut largest: Vec<&Plane> = plan.planes.iter().collect();
-    largest.sort_by(|one, other| {
-        let area = |plane: &Plane| plane.slope_area.in_square_metres();
-        area(other).total_cmp(&area(one))
-    });
-    let mut taken: Vec<SlopeId> = plan.planes.iter().filter_map(|plane| plane.slope).collect();
-    for plane in largest.into_iter().filter(|plane| plane.slope.is_none()) {
-        let slope = history.slopes.iter().find(|slope| {
-            slope.structure == sketch.structure
-                && slope.side == faces(plane)
-                && !taken.contains(&slope.id)
-        });
-        if let Some(slope) = slope
-            && tie(&mut sketch.drawn, plane, slope.id)
-        {
-            taken.push(slope.id);
-        }
-    }
-}
-
 /// Where a plane faces, seen from the street, which lies below the plan.
 pub fn faces(plane: &Plane) -> Side {
     let (x, y) = plane.downhill;
@@ -265,103 +221,6 @@ pub fn faces(plane: &Plane) -> Side {
         (false, _, true) => Side::Rear,
         (false, _, false) => Side::Front,
     }
-}
-
-/// Ties the edge that a plane rises from to a slope. Whether there was one.
-fn tie(drawn: &mut Drawn, plane: &Plane, slope: SlopeId) -> bool {
-    match drawn {
-        Drawn::Outlines { bodies } => edge_under(bodies, plane)
-            .map(|(edge, _)| edge.slope = Some(slope))
-            .is_some(),
-        Drawn::Legs { legs, standing, .. } => {
-            match edge_under(standing, plane).filter(|(_, far)| *far < OWN) {
-                Some((edge, _)) => edge.slope = Some(slope),
-                None => match leg_under(legs, plane) {
-                    Some(leg) => leg.slope = Some(slope),
-                    None => return false,
-                },
-            }
-            true
-        }
-        Drawn::Planes { planes } => {
-            let same = planes
-                .iter_mut()
-                .find(|typed| typed.slope.is_none() && typed.side == faces(plane));
-            same.map(|typed| typed.slope = Some(slope)).is_some()
-        }
-    }
-}
-
-/// An eave lies at most so far off the edge that it hangs over, in metres: no overhang is wider.
-const OWN: f64 = 2.0;
-
-/// Of all edges that lie along the eave of a plane and rise the same way the nearest, and how far off it is.
-fn edge_under<'r>(bodies: &'r mut [Body], plane: &Plane) -> Option<(&'r mut SketchEdge, f64)> {
-    let middle = eave_middle(plane)?;
-    let rings = bodies.iter_mut().flat_map(|body| &mut body.rings);
-    rings
-        .filter_map(|ring| {
-            let count = ring.len();
-            let places = places(ring);
-            let turn = area(&places).signum();
-            let (at, far) = (0..count)
-                .filter(|at| ring[*at].is == EdgeIs::Hip && ring[*at].slope.is_none())
-                .map(|at| (at, places[at], places[(at + 1) % count]))
-                .filter(|(_, from, to)| faces_out(*from, *to, turn, plane.downhill))
-                .map(|(at, from, to)| (at, distance(middle, from, to)))
-                .min_by(|one, other| one.1.total_cmp(&other.1))?;
-            Some((ring.get_mut(at)?, far))
-        })
-        .min_by(|one, other| one.1.total_cmp(&other.1))
-}
-
-/// The longest leg that a plane can rise from: the first runs to the right along the street, and the outside lies to the right of the way round.
-fn leg_under<'l>(legs: &'l mut [Leg], plane: &Plane) -> Option<&'l mut Leg> {
-    let all_left: f64 = legs.iter().map(|leg| leg.turn).sum();
-    let outside = -all_left.signum() * std::f64::consts::FRAC_PI_2;
-    let mut heading = 0.0_f64;
-    let mut facing = Vec::new();
-    for (at, leg) in legs.iter().enumerate() {
-        let (y, x) = (heading + outside).sin_cos();
-        if x * plane.downhill.0 + y * plane.downhill.1 > 0.99
-            && leg.is == EdgeIs::Hip
-            && leg.slope.is_none()
-        {
-            facing.push(at);
-        }
-        heading += leg.turn.to_radians();
-    }
-    let longest = facing.into_iter().max_by_key(|at| legs[*at].length)?;
-    legs.get_mut(longest)
-}
-
-fn area(places: &[(f64, f64)]) -> f64 {
-    let next = places.iter().cycle().skip(1);
-    places
-        .iter()
-        .zip(next)
-        .map(|(one, two)| one.0 * two.1 - two.0 * one.1)
-        .sum()
-}
-
-fn eave_middle(plane: &Plane) -> Option<(f64, f64)> {
-    let (one, two) = (plane.corners.first()?, plane.corners.get(1)?);
-    Some((f64::midpoint(one.x, two.x), f64::midpoint(one.y, two.y)))
-}
-
-/// Whether the outside of an edge lies the way that water runs off a plane.
-fn faces_out(from: (f64, f64), to: (f64, f64), turn: f64, downhill: (f64, f64)) -> bool {
-    let (x, y) = (to.0 - from.0, to.1 - from.1);
-    let length = x.hypot(y);
-    let out = (turn * y / length, -turn * x / length);
-    out.0 * downhill.0 + out.1 * downhill.1 > 0.99
-}
-
-fn distance(place: (f64, f64), from: (f64, f64), to: (f64, f64)) -> f64 {
-    let (x, y) = (to.0 - from.0, to.1 - from.1);
-    let along = ((place.0 - from.0) * x + (place.1 - from.1) * y) / (x * x + y * y);
-    let along = along.clamp(0.0, 1.0);
-    (place.0 - from.0 - along * x).hypot(place.1 - from.1 - along * y)
 }
 
 /// The reading of an outline: GeoJSON where it says so, else the plain outline file.

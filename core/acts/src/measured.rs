@@ -1,7 +1,7 @@
 //! A roof as it was measured, told in numbers: areas, lengths of its lines, its height, and what rises from each edge of its outline.
 
 use crate::ActError;
-use crate::measure::{self, EdgeAt, Taken};
+use crate::measure::{self, EdgeAt, Rises, Taken};
 use serde::Serialize;
 use trade::history::History;
 use trade::ids::StructureId;
@@ -18,6 +18,8 @@ pub struct Measured {
     pub drawn: Drawn,
     /// The plan.
     pub plan: RoofPlan,
+    /// Which of its planes rises from which edge.
+    rises: Rises,
 }
 
 /// A length in both units.
@@ -115,6 +117,7 @@ pub struct MeasuredTold {
 pub fn alone(taken: Taken) -> Result<Measured, ActError> {
     let plan = measure::plan_of(&taken)?;
     Ok(Measured {
+        rises: Rises::of(&taken.drawn)?,
         drawn: taken.drawn,
         plan,
     })
@@ -129,6 +132,7 @@ pub fn known(history: &History, structure: StructureId) -> Result<Measured, ActE
     let sketch = history.sketch_of(structure).ok_or_else(missing)?;
     let plan = measure::plan(history, structure)?.ok_or_else(missing)?;
     Ok(Measured {
+        rises: Rises::of(&sketch.drawn)?,
         drawn: sketch.drawn.clone(),
         plan,
     })
@@ -164,12 +168,24 @@ impl Measured {
             for (ring, edges) in drawn.rings.iter().enumerate() {
                 for (edge, from) in edges.iter().enumerate() {
                     let at = EdgeAt { body, ring, edge };
-                    let plane = measure::plane_over(&self.plan, edges, edge);
+                    let plane = self.largest_from(told.len());
                     told.push(edge_told(at, from, &edges[(edge + 1) % edges.len()], plane));
                 }
             }
         }
         told
+    }
+
+    /// Of the planes that rise from an edge the largest: a roof that stands on it can cut it in two.
+    fn largest_from(&self, edge: usize) -> Option<&Plane> {
+        let planes = self
+            .rises
+            .from(edge)
+            .filter_map(|at| self.plan.planes.get(at));
+        planes.max_by(|one, other| {
+            let area = |plane: &Plane| plane.slope_area.in_square_metres();
+            area(one).total_cmp(&area(other))
+        })
     }
 
     /// The numbers a person reads: what each is, and how much.

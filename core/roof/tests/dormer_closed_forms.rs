@@ -239,3 +239,22 @@ fn what_stands_nowhere_or_is_not_seen_is_refused() {
         roof::ShapeError::NotOnRoof(0)
     );
 }
+
+/// The ridge of the house lies 14 ft back from its eave. A gable dormer on the way is level along its own ridge for the 6 ft until it dies into the slope.
+#[test]
+fn a_dormer_on_the_way_is_not_the_top() {
+    let feet = |feet: f64| Length::from_inches(feet * 12.0).in_metres();
+    let behind = dormer((16.0, 6.0), (8.0, 6.0), Pitch::rise(6), 1.0, GABLED);
+    let alone = try_plan(&[house(Pitch::rise(6))]).expect("a gable roof");
+    let plan = try_plan(&[house(Pitch::rise(6)), behind]).expect("with a dormer");
+    for across in [20.0, 18.0, 30.0] {
+        let from = (feet(across), feet(2.0));
+        for plan in [&alone, &plan] {
+            let back = roof::back_to_the_top(plan, from, (0.0, -1.0));
+            assert!(
+                (back - feet(12.0)).abs() < 0.021,
+                "{across} ft across: {back} m"
+            );
+        }
+    }
+}

@@ -151,6 +151,11 @@ pub enum FormOf {
         /// The edge.
         at: EdgeAt,
     },
+    /// Of which slope of the walk a plane is the measure.
+    TiePlane {
+        /// The structure.
+        structure: StructureId,
+    },
     /// Where a part lies on the plan.
     PlacePart {
         /// The structure.
@@ -261,6 +266,7 @@ impl FormOf {
             | Self::RoofFile { structure }
             | Self::RoofPlane { structure }
             | Self::Edge { structure, .. }
+            | Self::TiePlane { structure }
             | Self::PlacePart { structure }
             | Self::SlopePitch { structure }
             | Self::SlopeRise { structure }

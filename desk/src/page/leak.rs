@@ -6,14 +6,15 @@ use screens::{Leak, Suspect};
 
 pub(crate) fn draw(frame: &Frame<'_>, state: &Leak) -> Markup {
     let body = html! {
-        p class="say" { (state.how) }
-        (block::form(frame, &state.ask, "fields"))
+        @if let Some(how) = &state.how { p class="say" { (how) } }
+        @if let Some(ask) = &state.ask { (block::form(frame, ask, "fields")) }
         @if let Some(plan) = &state.plan { (super::roof::picture(plan)) }
         @if !state.suspects.is_empty() {
             h2 id="suspects" { (state.suspects_title) }
             @for one in &state.suspects { (suspect(one)) }
         }
         @if let Some(caution) = &state.caution { p class="danger" { (caution) } }
+        @if let Some(again) = &state.again { (block::folded(frame, again)) }
     };
     let hand = html! { (block::button(frame, &state.back, "")) };
     let head = layout::heading(&state.under, &state.title);

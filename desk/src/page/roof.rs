@@ -17,6 +17,7 @@ pub(crate) fn draw(frame: &Frame<'_>, state: &Roof) -> Markup {
         @if !state.planes.is_empty() {
             h2 { (state.planes_title) }
             (block::rows(&state.planes))
+            @if let Some(untied) = &state.untied { p class="say" { (untied) } }
             h2 { (state.lines_title) }
             (block::rows(&state.lines))
         }

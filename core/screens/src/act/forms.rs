@@ -56,6 +56,7 @@ fn filled(
         | FormOf::RoofFile { .. }
         | FormOf::RoofPlane { .. }
         | FormOf::Edge { .. }
+        | FormOf::TiePlane { .. }
         | FormOf::PlacePart { .. }
         | FormOf::SlopePitch { .. }
         | FormOf::SlopeRise { .. }

@@ -64,6 +64,12 @@ pub(super) fn filled(
             measure::set_edge(book, *structure, *at, edge(typed)?, moment)?;
             *structure
         }
+        FormOf::TiePlane { structure } => {
+            let plane = typed.text("plane").parse();
+            let plane = plane.map_err(|_| wrong("plane", "wrong-no-plane"))?;
+            measure::tie(book, *structure, plane, slope(typed)?, moment)?;
+            *structure
+        }
         FormOf::PlacePart { structure } => {
             place_part(book, typed, moment)?;
             *structure

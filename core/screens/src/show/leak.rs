@@ -32,10 +32,10 @@ pub struct Leak {
     pub under: String,
     /// The heading.
     pub title: String,
+    /// How places are told; nothing more once it was traced.
+    pub how: Option<String>,
     /// Where it shows and in which weather.
-    pub ask: Form,
-    /// How places are told.
-    pub how: String,
+    pub ask: Option<Form>,
     /// The plan with the stain and the ways of its water, once it was traced.
     pub plan: Option<Drawn>,
     /// Over the suspects.
@@ -44,6 +44,8 @@ pub struct Leak {
     pub suspects: Vec<Suspect>,
     /// What must be said of them.
     pub caution: Option<String>,
+    /// The same question, once it was traced: to ask it otherwise.
+    pub again: Option<Form>,
     /// Back to the roof.
     pub back: Button,
 }
@@ -58,11 +60,16 @@ pub(crate) fn show(
         Some(shows) => leak::suspects(&history, structure, &stain_of(shows))?,
         None => Vec::new(),
     };
+    let form = ask(context, structure, stain);
+    let (ask, again) = match stain {
+        None => (Some(form), None),
+        Some(_) => (None, Some(form)),
+    };
     Ok(Leak {
         under: name::under(context.words, &history, structure),
         title: context.text("leak-title"),
-        ask: ask(context, structure, stain),
-        how: context.text("leak-how"),
+        how: ask.is_some().then(|| context.text("leak-how")),
+        ask,
         plan: match stain {
             Some(shows) => Some(traced(context, &history, structure, shows, &suspects)?),
             None => None,
@@ -73,6 +80,7 @@ pub(crate) fn show(
             .iter()
             .map(|one| suspect(context, &history, structure, one))
             .collect(),
+        again,
         back: Button::new(
             context.text("roof-title"),
             Action::Go {

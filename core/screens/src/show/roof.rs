@@ -72,6 +72,8 @@ pub struct Roof {
     pub planes_title: String,
     /// Each plane: its letter, pitch and area.
     pub planes: Vec<Row>,
+    /// The planes that are of no slope of the walk yet, where there are some.
+    pub untied: Option<String>,
     /// Over the lines.
     pub lines_title: String,
     /// Each kind of line and its length.
@@ -121,6 +123,9 @@ pub(crate) fn show(context: &Context<'_>, structure: StructureId) -> Result<Roof
         planes: plan
             .as_ref()
             .map_or_else(Vec::new, |plan| planes(context, plan)),
+        untied: plan
+            .as_ref()
+            .and_then(|plan| untied(context, &history, structure, plan)),
         lines_title: context.text("roof-lines"),
         lines: plan
             .as_ref()
@@ -135,7 +140,7 @@ pub(crate) fn show(context: &Context<'_>, structure: StructureId) -> Result<Roof
             .as_ref()
             .and_then(|plan| laid::on(context, &history, structure, plan)),
         measure_title: context.text("roof-measure"),
-        forms: forms::all(context, &history, structure, plan.is_some()),
+        forms: forms::all(context, &history, structure, plan.as_ref()),
         leak: Button::new(
             context.text("leak-title"),
             Action::Go {
@@ -257,6 +262,23 @@ fn planes(context: &Context<'_>, plan: &RoofPlan) -> Vec<Row> {
             )
         })
         .collect()
+}
+
+/// That planes are of no slope of the walk, where one was walked: they are left out of what is judged, counted and priced.
+fn untied(
+    context: &Context<'_>,
+    history: &History,
+    structure: StructureId,
+    plan: &RoofPlan,
+) -> Option<String> {
+    let walked = history
+        .slopes
+        .iter()
+        .any(|slope| slope.structure == structure);
+    let untied = plan.planes.iter().filter(|plane| plane.slope.is_none());
+    let letters: Vec<Said> = untied.map(|plane| Said::verbatim(&plane.letter)).collect();
+    (walked && !letters.is_empty())
+        .then(|| context.say(&Said::new("roof-untied").with("letters", letters)))
 }
 
 fn lines(context: &Context<'_>, plan: &RoofPlan) -> Vec<Row> {

@@ -233,7 +233,8 @@ error-price-list-more = The price list was not taken in; the one before it still
    *[other] { $more } more lines are wrong.
  }
 there-edge = this edge of the outline
-there-outline = an outline that a dormer could stand on: the slopes were typed in one by one
+there-outline = an outline that a dormer could stand on: the slopes were typed in one by one. Measure the roof by its sides or from a file, then add the dormer
+there-plane = this piece of roof
 there-dormer = this dormer
 there-plan = a plan of this roof: measure it first
 there-price-list = a price list: put one in under Settings

@@ -233,7 +233,8 @@ error-price-list-more = La lista de precios no se tomó; la anterior sigue valie
    *[other] Hay { $more } líneas más con error.
  }
 there-edge = este borde del contorno
-there-outline = un contorno donde pueda estar una buhardilla: las vertientes se escribieron una por una
+there-outline = un contorno donde pueda estar una buhardilla: las vertientes se escribieron una por una. Mida el techo por sus lados o con un archivo y luego agregue la buhardilla
+there-plane = este tramo de techo
 there-dormer = esta buhardilla
 there-plan = un plano de este techo: mídalo primero
 there-price-list = una lista de precios: agréguela en Ajustes

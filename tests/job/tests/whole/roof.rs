@@ -2,7 +2,7 @@
 
 use job::hand::Hand;
 use job::scene::{self, Scene};
-use screens::{Action, Form, Place, PlanFile};
+use screens::{Action, Form, FormOf, Place, PlanFile};
 use trade::history::History;
 use trade::ids::{PropertyId, StructureId};
 use trade::units::{Got, Pitch};
@@ -130,6 +130,152 @@ fn slopes_are_typed_in_one_by_one() {
     assert!(hand.roof().planes[0].says.contains("450 "));
 }
 
+/// An L has two planes to the rear and one to each side; only the front and the rear were walked.
+#[test]
+fn a_plane_is_said_to_belong_to_a_slope() {
+    let scene = Scene::new();
+    let (mut hand, property, structure) = at_the_roof(&scene);
+    let sides = "40 ft L\n16 ft L\n20 ft R\n12 ft L\n20 ft L\n28 ft L";
+    hand.send(
+        &form(&hand, "roof-sides"),
+        &[("sides", sides), ("pitch", "6/12")],
+    );
+    let tied = |hand: &Hand, slope| {
+        let history = scene::history(hand.screens.book(), property);
+        let plan = acts::measure::plan(&history, structure)
+            .expect("it gives a roof")
+            .expect("it was measured");
+        let of = plan
+            .planes
+            .iter()
+            .filter(|plane| plane.slope == Some(slope));
+        of.map(|plane| plane.letter.clone()).collect::<Vec<_>>()
+    };
+    let slopes = scene::history(hand.screens.book(), property).slopes;
+    let [front, rear] = [&slopes[0], &slopes[1]].map(|slope| slope.id);
+    assert_eq!(
+        (tied(&hand, front), tied(&hand, rear)),
+        (vec!["A".to_owned()], vec!["B".to_owned()])
+    );
+    let letters = |hand: &Hand| hand.roof().untied.unwrap_or_default();
+    assert!(
+        letters(&hand).contains("C, D, E and F"),
+        "{}",
+        letters(&hand)
+    );
+
+    let tie = form(&hand, "roof-tie");
+    let screens::FieldKind::OneOf { choices } = &tie.fields[0].kind else {
+        panic!("a plane is chosen: {tie:?}");
+    };
+    assert!(
+        choices[0].label.starts_with("C,"),
+        "those of no slope come first: {choices:?}"
+    );
+    let to_rear = choices
+        .iter()
+        .find(|plane| plane.label.contains(&hand.text("side-rear")))
+        .expect("the wing's rear is of no slope");
+    assert!(!to_rear.label.starts_with('B'), "{to_rear:?}");
+    let rear_name = hand
+        .roof()
+        .planes
+        .iter()
+        .find(|plane| plane.title.starts_with("B,"))
+        .expect("B")
+        .title
+        .clone();
+    hand.send(&tie, &[("plane", &to_rear.label), ("slope", &rear_name)]);
+    assert_eq!(
+        (tied(&hand, front), tied(&hand, rear)),
+        (vec!["A".to_owned()], vec!["B".to_owned(), "B".to_owned()])
+    );
+    assert!(letters(&hand).contains("C, D and E"), "{}", letters(&hand));
+
+    let before = scene::ink_of(hand.screens.book(), property);
+    let wrong = |plane: &str| Action::Submit {
+        form: tie.form.clone(),
+        values: vec![
+            ("plane".to_owned(), plane.to_owned()),
+            ("slope".to_owned(), rear.to_string()),
+        ],
+    };
+    for (plane, says) in [("", "wrong-no-plane"), ("6", "there-plane")] {
+        let said = hand
+            .try_act(&wrong(plane))
+            .expect_err("there is no such plane")
+            .says;
+        assert!(said.contains(&hand.text(says)), "{said}");
+    }
+    assert_eq!(scene::ink_of(hand.screens.book(), property), before);
+
+    // A dormer is added: what was tied by hand stays so.
+    hand.send(
+        &form(&hand, "roof-dormer"),
+        &[
+            ("x", "10 ft"),
+            ("y", "3 ft"),
+            ("wide", "6 ft"),
+            ("above", "2 ft"),
+            ("pitch", "6/12"),
+        ],
+    );
+    assert_eq!(tied(&hand, rear).len(), 2);
+}
+
+#[test]
+fn a_slope_typed_in_by_itself_is_said_to_belong_to_a_slope() {
+    let scene = Scene::new();
+    let (mut hand, _, _) = at_the_roof(&scene);
+    for side in ["side-front", "side-left"] {
+        let side = hand.text(side);
+        hand.send(
+            &form(&hand, "roof-plane-add"),
+            &[
+                ("side", &side),
+                ("pitch", "4/12"),
+                ("eave", "30 ft"),
+                ("high", "30 ft"),
+                ("up", "15 ft"),
+            ],
+        );
+    }
+    let tie = form(&hand, "roof-tie");
+    let front = hand.roof().planes[0].title.clone();
+    hand.send(&tie, &[("slope", &front)]);
+    let roof = hand.roof();
+    assert_eq!(roof.untied, None);
+    assert!(
+        roof.planes
+            .iter()
+            .all(|plane| plane.title.starts_with("A,")),
+        "{:?}",
+        roof.planes
+    );
+    let dormer = Action::Submit {
+        form: FormOf::Dormer {
+            structure: match hand.at {
+                Place::Roof { structure } => structure,
+                _ => panic!("still at the roof"),
+            },
+        },
+        values: [
+            ("x", "9 ft"),
+            ("y", "3 ft"),
+            ("wide", "6 ft"),
+            ("above", "2 ft"),
+            ("pitch", "6/12"),
+        ]
+        .map(|(field, text)| (field.to_owned(), text.to_owned()))
+        .to_vec(),
+    };
+    let said = hand
+        .try_act(&dormer)
+        .expect_err("a slope typed in by itself lies nowhere")
+        .says;
+    assert!(said.contains(&hand.text("there-outline")), "{said}");
+}
+
 #[test]
 fn what_gives_no_roof_is_refused_and_the_roof_before_it_stands() {
     let scene = Scene::new();
@@ -203,7 +349,7 @@ fn the_demo_s_leak_is_traced_to_the_cheek_that_failed() {
         structure,
         stain: None,
     };
-    let ask = hand.leak().ask;
+    let ask = hand.leak().ask.expect("nothing was asked yet");
     let driven = hand.text("wet-when-driven-rain");
     let street = hand.text("wind-street");
     hand.send(
@@ -215,7 +361,14 @@ fn the_demo_s_leak_is_traced_to_the_cheek_that_failed() {
             ("wind", &street),
         ],
     );
-    let suspects = hand.leak().suspects;
+    let traced = hand.leak();
+    let again = traced.again.expect("it can be asked otherwise");
+    assert_eq!(
+        (traced.ask, traced.how, &again.form),
+        (None, None, &ask.form)
+    );
+    assert_eq!(again.fields[0].value, "16'");
+    let suspects = traced.suspects;
     let first = &suspects[0];
     assert!(first.row.title.contains("left cheek"), "{suspects:?}");
     assert!(!first.why.is_empty());

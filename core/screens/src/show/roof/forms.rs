@@ -8,11 +8,13 @@ use crate::form::{FormOf, value_of};
 use crate::name;
 use crate::screens::Context;
 use acts::dormer::Shape;
-use acts::measure::{EdgeAt, Street};
+use acts::measure::{self, EdgeAt, Street};
+use acts::measured;
 use serde::Serialize;
 use trade::history::History;
 use trade::ids::StructureId;
 use trade::property::Side;
+use trade::roof::{Plane, RoofPlan};
 use trade::sketch::{Body, Drawn, EdgeIs, HighEdge, OutlineOf, SideEdge, SketchEdge};
 use trade::units::{Got, Length};
 use trade::words::Said;
@@ -21,7 +23,7 @@ pub(super) fn all(
     context: &Context<'_>,
     history: &History,
     structure: StructureId,
-    measured: bool,
+    plan: Option<&RoofPlan>,
 ) -> Vec<Form> {
     let mut forms = vec![
         a_box(context, structure),
@@ -32,10 +34,11 @@ pub(super) fn all(
         slope_rise(context, history, structure),
         slope_rafter(context, history, structure),
     ];
-    if measured {
+    if let Some(plan) = plan {
         if is_outlined(history, structure) {
             forms.push(a_dormer(context, structure));
         }
+        forms.extend(tie_plane(context, history, structure, plan));
         forms.push(place_part(context, history, structure));
     }
     forms
@@ -228,6 +231,36 @@ fn a_dormer(context: &Context<'_>, structure: StructureId) -> Form {
         .blank("pitch", "roof-pitch", FieldKind::Line)
         .blank("overhang", "roof-overhang", FieldKind::Line)
         .done(context.text("roof-dormer"), "measure-keep")
+}
+
+/// Of which slope of the walk a plane is the measure: those that are of none yet first. No form where no slope was walked.
+fn tie_plane(
+    context: &Context<'_>,
+    history: &History,
+    structure: StructureId,
+    plan: &RoofPlan,
+) -> Option<Form> {
+    let slopes = name::slopes(context.words, history, structure);
+    let mut planes: Vec<(usize, &Plane)> = plan.planes.iter().enumerate().collect();
+    planes.sort_by_key(|(_, plane)| plane.slope.is_some());
+    let planes = planes.into_iter().map(|(at, plane)| Choice {
+        value: at.to_string(),
+        label: context.say(
+            &Said::new("roof-plane-named")
+                .with(
+                    "name",
+                    name::slope(context.words, &plane.letter, measure::faces(plane)),
+                )
+                .with("says", measured::plane_said(plane)),
+        ),
+    });
+    let planes = planes.collect();
+    (!slopes.is_empty()).then(|| {
+        Filling::new(context, FormOf::TiePlane { structure })
+            .one_of("plane", "roof-plane-which", planes)
+            .one_of("slope", "roof-slope", slopes)
+            .done(context.text("roof-tie"), "measure-keep")
+    })
 }
 
 fn place_part(context: &Context<'_>, history: &History, structure: StructureId) -> Form {

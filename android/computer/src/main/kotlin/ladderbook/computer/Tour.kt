@@ -22,7 +22,7 @@ class Tour(private val demo: DemoBook, private val book: Book) {
         val verdict = book.act(at<Screen.ThenAndNow>(changed).state.main.tap, now()).place
         val offer = book.act(at<Screen.Verdict>(verdict).state.offer.tap, now()).place
         val roof = book.act(at<Screen.Offer>(offer).state.roof.tap, now()).place
-        val ask = at<Screen.Leak>(book.act(at<Screen.Roof>(roof).state.leak.tap, now()).place).state.ask
+        val ask = at<Screen.Leak>(book.act(at<Screen.Roof>(roof).state.leak.tap, now()).place).state.ask ?: error("the leak was traced already")
         val leak = send(ask, "x" to "16 ft", "y" to "5 ft", "within" to "2 ft", "when" to "driven-rain", "wind" to "180")
         val open = openVisit()
         shoot(open.walk, at<Screen.ThenAndNow>(changed).state.changed.firstNotNullOf { it.pictureNow ?: it.pictureThen })

@@ -12,8 +12,8 @@ fun Leak(state: LeakState, shell: Shell) = Page(
     hand = listOf(inHand(shell, state.back)),
     head = { Title(state.under, state.title) },
 ) {
-    Say(state.how, Modifier.padding(EDGE))
-    Fields(shell, state.ask)
+    state.how?.let { Say(it, Modifier.padding(EDGE)) }
+    state.ask?.let { Fields(shell, it) }
     state.plan?.let { Plan(it) }
     if (state.suspects.isNotEmpty()) SectionHeading(state.suspectsTitle)
     for (suspect in state.suspects) {
@@ -21,4 +21,5 @@ fun Leak(state: LeakState, shell: Shell) = Page(
         Facts(suspect.why)
     }
     state.caution?.let { Danger(it) }
+    state.again?.let { FoldedForm(shell, it) }
 }

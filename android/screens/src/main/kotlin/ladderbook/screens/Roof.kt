@@ -28,6 +28,7 @@ fun Roof(state: RoofState, shell: Shell) = Page(
     if (state.planes.isNotEmpty()) {
         SectionHeading(state.planesTitle)
         Rows(shell, state.planes)
+        state.untied?.let { Say(it, Modifier.padding(EDGE)) }
         SectionHeading(state.linesTitle)
         Rows(shell, state.lines)
     }
