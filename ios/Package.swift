@@ -5,13 +5,22 @@ import PackageDescription
 #if os(Linux)
 let ffi = Target.systemLibrary(name: "LadderbookCoreFFI", path: "Generated/LadderbookCoreFFI")
 let swiftUI: [Target.Dependency] = ["SwiftUI"]
-let checked: [Target] = [
-    // Walked over again and again: worth its optimising.
-    .target(name: "SwiftUI", path: "linux/SwiftUI", swiftSettings: [.unsafeFlags(["-O"])]),
-    .target(name: "Hand", dependencies: ["Screens", "SwiftUI"], path: "linux/Hand"),
-    .executableTarget(name: "OnAMark", dependencies: ["Hand"], path: "linux/OnAMark"),
-    .testTarget(name: "Tests", dependencies: ["Hand"], path: "Tests"),
+// What the program uses of Apple's, each with what it uses itself.
+let apple: [(name: String, uses: [Target.Dependency])] = [
+    ("UIKit", []), ("AVFoundation", ["UIKit"]), ("AVKit", ["UIKit"]), ("Speech", ["AVFoundation"]), ("CoreLocation", []), ("CoreMotion", []),
+    ("Security", []), ("ImageIO", ["UIKit"]), ("QuickLook", ["UIKit"]), ("UniformTypeIdentifiers", []),
 ]
+let checked: [Target] =
+    apple.map { .target(name: $0.name, dependencies: $0.uses, path: "linux/Apple/\($0.name)") } + [
+        // Walked over again and again: worth its optimising.
+        .target(name: "SwiftUI", dependencies: ["UIKit"], path: "linux/SwiftUI", swiftSettings: [.unsafeFlags(["-O"])]),
+        .executableTarget(
+            name: "App", dependencies: ["Screens", "SwiftUI"] + apple.map { .byName(name: $0.name) }, path: "App",
+            exclude: ["Assets.xcassets", "PrivacyInfo.xcprivacy", "en.lproj", "es.lproj"]),
+        .target(name: "Hand", dependencies: ["Screens", "SwiftUI"], path: "linux/Hand"),
+        .executableTarget(name: "OnAMark", dependencies: ["Hand"], path: "linux/OnAMark"),
+        .testTarget(name: "Tests", dependencies: ["Hand"], path: "Tests"),
+    ]
 #else
 let ffi = Target.binaryTarget(name: "LadderbookCoreFFI", path: "Generated/LadderbookCoreFFI.xcframework")
 let swiftUI: [Target.Dependency] = []

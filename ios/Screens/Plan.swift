@@ -1,14 +1,21 @@
 import LadderbookCore
 import SwiftUI
 
-/// The plan as the page and the letter draw it, as wide as the screen.
+/// The plan as the page and the letter draw it: as wide as the screen, and for a reader of large words so much wider, to be moved sideways.
 struct Plan: View {
     let plan: Drawn
     @Environment(\.colours) private var colours
+    @ScaledMetric(relativeTo: .body) private var scale: CGFloat = 1
 
     var body: some View {
+        ScrollView(.horizontal) {
+            drawing.containerRelativeFrame(.horizontal) { wide, _ in wide * max(1, scale) }
+        }
+    }
+
+    private var drawing: some View {
         let drawing = plan.drawing
-        Canvas { context, size in
+        return Canvas { context, size in
             let scale = size.width / drawing.width
             context.scaleBy(x: scale, y: scale)
             for shape in drawing.shapes { draw(shape, in: context) }

@@ -20,6 +20,10 @@ extension View {
 
     public func fixedSize(horizontal: Bool, vertical: Bool) -> some View { self }
 
+    public func containerRelativeFrame(
+        _ axes: Axis.Set, alignment: Alignment = .center, _ length: @escaping (CGFloat, Axis) -> CGFloat
+    ) -> some View { self }
+
     public func aspectRatio(_ ratio: CGFloat? = nil, contentMode: ContentMode) -> some View { self }
 
     public func scaledToFill() -> some View { self }

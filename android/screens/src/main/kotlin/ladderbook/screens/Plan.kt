@@ -1,9 +1,14 @@
 package ladderbook.screens
 
 import androidx.compose.foundation.Canvas
+import androidx.compose.foundation.horizontalScroll
+import androidx.compose.foundation.layout.Box
+import androidx.compose.foundation.layout.BoxWithConstraints
 import androidx.compose.foundation.layout.aspectRatio
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.padding
+import androidx.compose.foundation.layout.width
+import androidx.compose.foundation.rememberScrollState
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.geometry.Offset
@@ -15,6 +20,7 @@ import androidx.compose.ui.graphics.drawscope.DrawScope
 import androidx.compose.ui.graphics.drawscope.Stroke
 import androidx.compose.ui.graphics.drawscope.rotate
 import androidx.compose.ui.graphics.drawscope.scale
+import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.text.TextMeasurer
@@ -31,15 +37,21 @@ import ladderbook.core.Lettering
 import ladderbook.core.Pen
 import ladderbook.core.Shape
 
-/** The plan as the page and the letter draw it, as wide as the screen. */
+/** The plan as the page and the letter draw it: as wide as the screen, and for a reader of large words so much wider, to be moved sideways. */
 @Composable
-fun Plan(plan: Drawn) {
+fun Plan(plan: Drawn) = BoxWithConstraints(Modifier.fillMaxWidth()) {
+    val wide = maxWidth * LocalDensity.current.fontScale.coerceAtLeast(1f)
+    Box(Modifier.horizontalScroll(rememberScrollState())) { Drawing(plan, Modifier.width(wide)) }
+}
+
+@Composable
+private fun Drawing(plan: Drawn, modifier: Modifier) {
     val colours = LocalColours.current
     val font = LocalFont.current
     val measurer = rememberTextMeasurer()
     val drawing = plan.drawing
     Canvas(
-        Modifier.fillMaxWidth().padding(EDGE, GAP).aspectRatio((drawing.width / drawing.height).toFloat())
+        modifier.padding(EDGE, GAP).aspectRatio((drawing.width / drawing.height).toFloat())
             .semantics { contentDescription = plan.says },
     ) {
         scale(size.width / drawing.width.toFloat(), Offset.Zero) {
