@@ -61,12 +61,10 @@ private struct Edge: View {
     @Environment(\.sizes) private var sizes
 
     var body: some View {
-        VStack(alignment: .leading, spacing: 0) {
-            Say(edge.name, size: sizes.word, bold: true).padding(EdgeInsets(top: .gap, leading: .edge, bottom: 0, trailing: .edge))
+        Fold(edge.name) {
             Choices(shell: shell, buttons: edge.is)
-            FoldedForm(shell: shell, form: edge.form)
-            Rule(.thin)
+            Say(edge.form.title, size: sizes.word, bold: true).padding(.vertical, .gap)
+            Fields(shell: shell, form: edge.form, edge: 0)
         }
-        .accessibilityElement(children: .contain)
     }
 }

@@ -47,12 +47,19 @@ test('the plan, its numbers, and its files', async () => {
 });
 
 test('a gable becomes a hip, and a gable again', async () => {
-  const edge = page.getByRole('group').filter({ hasText: say('edge-gable') }).nth(1);
   const slopes = () => page.locator('.plan desc').first().textContent();
   const before = await slopes();
-  await hand.go(hand.button(say('edge-hip'), edge));
+  // The second edge of the outline, to the right: it is named with its length and with what stands there.
+  const [second] = say('roof-edge', { number: 2, length: '|', is: '' }).split('|');
+  const edge = page.locator('details').filter({ hasText: second }).first();
+  const turn = async (what) => {
+    await edge.locator('summary').tap();
+    await hand.go(hand.button(say(what), edge));
+    assert.ok((await edge.locator('summary').innerText()).includes(say(what)));
+  };
+  await turn('edge-hip');
   assert.notEqual(await slopes(), before);
-  await hand.go(hand.button(say('edge-gable'), edge));
+  await turn('edge-gable');
   assert.equal(await slopes(), before);
 });
 

@@ -15,11 +15,11 @@ mirror! {
         says: String,
     }
 
-    /// One edge of the outline: what stands there, and its own pitch and overhang.
+    /// One edge of the outline, folded behind its name: what stands there, and its own pitch and overhang.
     EdgeRow of screens::EdgeRow {
-        /// Which edge: its length and where it faces.
+        /// Which edge, its length, and what stands there.
         name: String,
-        /// What stands there.
+        /// To say what stands there.
         is: Vec<Button>,
         /// Its own pitch and overhang.
         form: Form,

@@ -1,7 +1,9 @@
 //! A covering as it is laid: what goes onto the roof, what is cut off, what is left.
 
 use crate::stack::Covering;
+use crate::takeoff::plain;
 use crate::units::{Area, Length};
+use crate::words::Said;
 use serde::{Deserialize, Serialize};
 
 /// A covering that comes in pieces and is laid in courses.
@@ -222,4 +224,18 @@ pub struct Laid {
     pub extra: f64,
     /// Least extra in books for a roof like this one, and most where they name one, to compare with `extra`.
     pub handbook: (f64, Option<f64>),
+}
+
+impl Laid {
+    /// What books add for a roof like this one: a range, or so much or more.
+    pub fn says_handbook(&self) -> Said {
+        let per_cent = |share: f64| plain(share * 100.0, 1);
+        let (least, most) = self.handbook;
+        match most {
+            Some(most) => Said::new("laid-books-range")
+                .with("least", per_cent(least))
+                .with("most", per_cent(most)),
+            None => Said::new("laid-books-more").with("least", per_cent(least)),
+        }
+    }
 }

@@ -77,10 +77,11 @@ fn as_laid(laid: &LaidRoof) -> Markup {
 
 fn one_edge(frame: &Frame<'_>, edge: &EdgeRow) -> Markup {
     html! {
-        div class="check three" role="group" aria-label=(edge.name) {
-            p { (edge.name) }
-            @for one in &edge.is { (block::button(frame, one, "")) }
+        details class="fold" open[frame.refused == Some(&edge.form.form)] {
+            summary class="btn" { span class="label" { (edge.name) } }
+            div class="choices" { @for one in &edge.is { (block::button(frame, one, "")) } }
+            h3 { (edge.form.title) }
+            (block::form(frame, &edge.form, "fields"))
         }
-        (block::folded(frame, &edge.form))
     }
 }

@@ -14,7 +14,6 @@ use acts::{ActError, judge, offer};
 use serde::Serialize;
 use trade::history::History;
 use trade::ids::{PartId, StructureId, VisitId};
-use trade::laid::Laid;
 use trade::offer::{MoneySpread, Offer as Record, Patching, PricedCourse, Sums};
 use trade::takeoff::{Unit, amount_said};
 use trade::verdict::{Refused, Verdict};
@@ -328,7 +327,7 @@ fn takes(context: &Context<'_>, reckoned: &Reckoning) -> Vec<Row> {
         says: context.say(
             &Said::new("offer-waste-says")
                 .with("waste", per_cent(laid.waste))
-                .with("books", handbook(laid)),
+                .with("books", laid.says_handbook()),
         ),
         ladder: None,
         action: None,
@@ -354,16 +353,6 @@ fn takes(context: &Context<'_>, reckoned: &Reckoning) -> Vec<Row> {
         action: None,
     });
     std::iter::once(waste).chain(needs).chain(gaps).collect()
-}
-
-/// What books reckon, to compare with: a range, or so much and more.
-fn handbook(laid: &Laid) -> Said {
-    match laid.handbook {
-        (least, Some(most)) => Said::new("offer-waste-range")
-            .with("least", per_cent(least))
-            .with("most", per_cent(most)),
-        (least, None) => Said::new("offer-waste-and-more").with("least", per_cent(least)),
-    }
 }
 
 fn per_cent(share: f64) -> String {

@@ -31,12 +31,12 @@ pub struct Drawn {
     pub says: String,
 }
 
-/// One edge of the outline: what stands there, and its own pitch and overhang.
+/// One edge of the outline, folded behind its name: what stands there, and its own pitch and overhang.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct EdgeRow {
-    /// Which edge: its length and where it faces.
+    /// Which edge, its length, and what stands there.
     pub name: String,
-    /// What stands there.
+    /// To say what stands there.
     pub is: Vec<Button>,
     /// Its own pitch and overhang.
     pub form: Form,

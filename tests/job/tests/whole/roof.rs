@@ -46,6 +46,23 @@ fn draw_box(hand: &mut Hand, ends: &str) {
     );
 }
 
+/// Slopes typed in one by one, each 30 ft wide, 15 ft up and 4:12.
+fn type_slopes(hand: &mut Hand, sides: [&str; 2]) {
+    for side in sides {
+        let side = hand.text(side);
+        hand.send(
+            &form(hand, "roof-plane-add"),
+            &[
+                ("side", &side),
+                ("pitch", "4/12"),
+                ("eave", "30 ft"),
+                ("high", "30 ft"),
+                ("up", "15 ft"),
+            ],
+        );
+    }
+}
+
 /// NAVEDTRA 14044, ch. 2: the slope factor of 6:12 is √180 / 12, so that a gable over 40 by 28 ft covers 1252.2 ft².
 #[test]
 fn a_plain_gable_has_the_area_of_the_handbook() {
@@ -113,19 +130,7 @@ fn a_roof_is_taped_round_side_by_side() {
 fn slopes_are_typed_in_one_by_one() {
     let scene = Scene::new();
     let (mut hand, _, _) = at_the_roof(&scene);
-    for side in ["side-front", "side-rear"] {
-        let side = hand.text(side);
-        hand.send(
-            &form(&hand, "roof-plane-add"),
-            &[
-                ("side", &side),
-                ("pitch", "4/12"),
-                ("eave", "30 ft"),
-                ("high", "30 ft"),
-                ("up", "15 ft"),
-            ],
-        );
-    }
+    type_slopes(&mut hand, ["side-front", "side-rear"]);
     assert_eq!(hand.roof().planes.len(), 2);
     assert!(hand.roof().planes[0].says.contains("450 "));
 }
@@ -227,19 +232,7 @@ fn a_plane_is_said_to_belong_to_a_slope() {
 fn a_slope_typed_in_by_itself_is_said_to_belong_to_a_slope() {
     let scene = Scene::new();
     let (mut hand, _, _) = at_the_roof(&scene);
-    for side in ["side-front", "side-left"] {
-        let side = hand.text(side);
-        hand.send(
-            &form(&hand, "roof-plane-add"),
-            &[
-                ("side", &side),
-                ("pitch", "4/12"),
-                ("eave", "30 ft"),
-                ("high", "30 ft"),
-                ("up", "15 ft"),
-            ],
-        );
-    }
+    type_slopes(&mut hand, ["side-front", "side-left"]);
     let tie = form(&hand, "roof-tie");
     let front = hand.roof().planes[0].title.clone();
     hand.send(&tie, &[("slope", &front)]);

@@ -325,7 +325,8 @@ fn edge_row(
             .with(
                 "length",
                 super::length(context, Length::from_metres(x.hypot(y))),
-            ),
+            )
+            .with("is", Said::new(from.is.key())),
     );
     let is = EdgeIs::ALL
         .into_iter()

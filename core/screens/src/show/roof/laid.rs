@@ -65,13 +65,6 @@ fn bundles(laid: &Laid) -> Said {
 
 fn numbers(context: &Context<'_>, laid: &Laid) -> Vec<super::Row> {
     let reused: u32 = laid.planes.iter().map(|plane| plane.reused).sum();
-    let (least, most) = laid.handbook;
-    let books = match most {
-        Some(most) => Said::new("roof-laid-books-range")
-            .with("least", per_cent(least))
-            .with("most", per_cent(most)),
-        None => Said::new("roof-laid-books-more").with("least", per_cent(least)),
-    };
     let said = |title: &str, says: &Said| row(context.text(title), context.say(says));
     vec![
         said("roof-laid-of", &Said::new(laid.pieces.covering.key())),
@@ -90,7 +83,7 @@ fn numbers(context: &Context<'_>, laid: &Laid) -> Vec<super::Row> {
             "roof-laid-extra",
             &Said::new("roof-laid-more")
                 .with("extra", per_cent(laid.extra))
-                .with("books", books),
+                .with("books", laid.says_handbook()),
         ),
     ]
 }

@@ -1,12 +1,9 @@
 package ladderbook.screens
 
-import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.semantics.isTraversalGroup
-import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.dp
 import ladderbook.core.EdgeRow
 import ladderbook.core.RoofState
@@ -61,9 +58,8 @@ fun Roof(state: RoofState, shell: Shell) = Page(
 }
 
 @Composable
-private fun Edge(edge: EdgeRow, shell: Shell) = Column(Modifier.semantics { isTraversalGroup = true }) {
-    Say(edge.name, Modifier.padding(EDGE, GAP, EDGE, 0.dp), LocalSizes.current.word, bold = true)
+private fun Edge(edge: EdgeRow, shell: Shell) = Fold(edge.name) {
     Choices(shell, edge.`is`)
-    FoldedForm(shell, edge.form)
-    Rule(THIN)
+    Say(edge.form.title, Modifier.padding(0.dp, GAP), LocalSizes.current.word, bold = true)
+    Fields(shell, edge.form, edge = 0)
 }
