@@ -1,7 +1,7 @@
 //! What stands on a roof: a dormer told by its face, put on the roof as it is drawn or taken off it again.
 
 use crate::{ActError, Moment, measure, measured};
-use book::{Book, Entry};
+use book::Book;
 use trade::history::History;
 use trade::ids::StructureId;
 use trade::property::Side;
@@ -142,14 +142,9 @@ fn redrawn(
     let mut sketch = history.sketch_of(structure).cloned().ok_or_else(no_plan)?;
     let plan = measure::planned(&sketch, &history)?;
     change(&mut sketch.drawn, &plan)?;
-    sketch.id = moment.id();
-    sketch.at = moment.at;
     measure::attach(&mut sketch, &history)?;
     measure::planned(&sketch, &history)?;
-    book.write(moment.at, |tx| {
-        tx.record(Entry::Sketch(sketch))?;
-        Ok(())
-    })
+    measure::keep_anew(book, sketch, moment)
 }
 
 /// A depth may be so much more than what was found back to the top, in metres: the top is found in steps of 2 cm.

@@ -99,10 +99,19 @@ pub fn set_edge(
     edge.is = told.is.unwrap_or(edge.is);
     edge.pitch = told.pitch.or(edge.pitch);
     edge.overhang = told.overhang.or(edge.overhang);
-    sketch.id = moment.id();
-    sketch.at = moment.at;
     attach(&mut sketch, &history)?;
     planned(&sketch, &history)?;
+    keep_anew(book, sketch, moment)
+}
+
+/// Records a sketch that was changed as a new one.
+pub(crate) fn keep_anew(
+    book: &mut Book,
+    mut sketch: Sketch,
+    moment: Moment,
+) -> Result<(), ActError> {
+    sketch.id = moment.id();
+    sketch.at = moment.at;
     book.write(moment.at, |tx| {
         tx.record(Entry::Sketch(sketch))?;
         Ok(())

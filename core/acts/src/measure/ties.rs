@@ -1,8 +1,8 @@
 //! Which plane of a plan is the measure of which slope of the walk: said by the edge that the plane rises from.
 
-use super::{faces, of_structure, planned};
+use super::{faces, keep_anew, of_structure};
 use crate::{ActError, Moment};
-use book::{Book, Entry};
+use book::Book;
 use trade::history::History;
 use trade::ids::{SlopeId, StructureId};
 use trade::roof::Plane;
@@ -32,13 +32,7 @@ pub fn tie(
     if !rises.tie(&mut sketch.drawn, plane, known.id) {
         return Err(ActError::not_there("there-plane"));
     }
-    sketch.id = moment.id();
-    sketch.at = moment.at;
-    planned(&sketch, &history)?;
-    book.write(moment.at, |tx| {
-        tx.record(Entry::Sketch(sketch))?;
-        Ok(())
-    })
+    keep_anew(book, sketch, moment)
 }
 
 /// Ties planes to slopes: of those that face one way the largest, where none was tied by hand.
